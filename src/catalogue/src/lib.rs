@@ -1,0 +1,1 @@
+//! The schema of content/, its parser, its checks and its packed form.

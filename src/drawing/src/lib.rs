@@ -1,0 +1,1 @@
+//! Instruments drawn from their measurements.

@@ -1,0 +1,1 @@
+//! The event log of a student: what is stored, merged and exported.

