@@ -1,0 +1,66 @@
+//! Lessons as a tree that the page can draw. Markdown is read when the
+//! catalogue is built; raw HTML never gets this far.
+
+use crate::ids::{ItemId, LessonId, ProcedureId, SourceId};
+use serde::{Deserialize, Serialize};
+
+/// A lesson.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
+pub struct Lesson {
+    /// Its id; for a procedure's lesson, the procedure's id.
+    pub id: LessonId,
+    /// Its title: the heading it opens with.
+    pub title: String,
+    /// What it says.
+    pub blocks: Vec<Block>,
+    /// How many words there are to read.
+    pub words: u16,
+}
+
+/// A block of text, or something derived that stands in its place.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
+pub enum Block {
+    /// A heading of the second or third level.
+    Heading(u8, Vec<Inline>),
+    /// A paragraph.
+    Paragraph(Vec<Inline>),
+    /// A list; numbered or not; each entry a run of blocks.
+    List(bool, Vec<Vec<Block>>),
+    /// A remark set apart.
+    Aside(Vec<Block>),
+    /// A table: header cells, then rows.
+    Table(Vec<Vec<Inline>>, Vec<Vec<Vec<Inline>>>),
+    /// The derived tray of a procedure: `::tray`.
+    Tray(ProcedureId),
+    /// The steps of a procedure, or of one of its phases: `::steps` or `::steps Isolate`.
+    Steps(ProcedureId, Option<String>),
+    /// What the patient is told: `::advice`.
+    Advice(ProcedureId),
+    /// What can slip, and the mends: `::slips`.
+    Slips(ProcedureId),
+    /// How a material is mixed: `::mixing reinforced-zoe`.
+    Mixing(ItemId),
+    /// Drawings side by side: `::drawings spoon-excavator-small discoid-cleoid-carver`.
+    Drawings(Vec<ItemId>),
+    /// A question to stop at, with its answer folded: `::ask question ? answer`.
+    Ask(String, String),
+}
+
+/// A run of text.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
+pub enum Inline {
+    /// Plain text.
+    Text(String),
+    /// Emphasis.
+    Emphasis(Vec<Inline>),
+    /// Strong emphasis.
+    Strong(Vec<Inline>),
+    /// A link to an item: `[spoon](item:spoon-excavator-small)`.
+    Item(ItemId, Vec<Inline>),
+    /// A link to a procedure: `[rubber dam](procedure:rubber-dam)`.
+    Procedure(ProcedureId, Vec<Inline>),
+    /// A source named in the text: `[](source:aae-2009)`.
+    Source(SourceId),
+    /// A link to a safe outside address.
+    Link(String, Vec<Inline>),
+}

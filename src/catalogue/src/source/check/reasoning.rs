@@ -1,0 +1,214 @@
+//! Rules, plans, recall and case frames.
+
+use super::{At, Checker};
+use crate::{
+    Catalogue,
+    cases::CaseFrame,
+    findings::{Known, Scale},
+    given::Given,
+    ids::FindingId,
+    plans::Plan,
+    procedures::ProcedureKind,
+    rules::{Conclusion, Rule},
+};
+
+impl Checker<'_> {
+    pub(super) fn reasoning(&mut self, catalogue: &Catalogue) {
+        for (i, rule) in catalogue.rules.iter().enumerate() {
+            self.rule(&At::new("rule", i), rule);
+        }
+        for (i, plan) in catalogue.plans.iter().enumerate() {
+            self.plan(&At::new("plan", i), plan);
+        }
+        for (i, frame) in catalogue.cases.iter().enumerate() {
+            self.case(&At::new("case", i), frame, catalogue);
+        }
+    }
+
+    fn rule(&mut self, at: &At, rule: &Rule) {
+        self.condition(&at.field("when"), &rule.when);
+        self.text(at, "because", &rule.because);
+        self.wants(
+            &at.field("competency"),
+            "competency",
+            rule.competency.as_str(),
+            |k| &k.competencies,
+        );
+        self.sources(at, &rule.sources);
+        if rule.then.is_empty() {
+            self.report(
+                &at.field("then"),
+                "the rule concludes nothing; say what follows".into(),
+            );
+        }
+        for (i, conclusion) in rule.then.iter().enumerate() {
+            self.conclusion(&at.field("then").entry(i), conclusion);
+        }
+    }
+
+    fn conclusion(&mut self, at: &At, conclusion: &Conclusion) {
+        match conclusion {
+            Conclusion::Find { finding, is } => {
+                self.wants(at, "finding", finding.as_str(), |k| &k.finding_ids);
+                self.value(at, finding, is, &[Known::Derived]);
+            }
+            Conclusion::Plan { plan, .. } => self.wants(at, "plan", plan.as_str(), |k| &k.plans),
+            Conclusion::Material { item, .. } => {
+                self.wants(at, "material", item.as_str(), |k| &k.materials);
+            }
+            Conclusion::Avoid { substance } => {
+                self.wants(
+                    at,
+                    "substance that any item contains,",
+                    substance.as_str(),
+                    |k| &k.substances,
+                );
+            }
+            Conclusion::Layer { .. } => {}
+            Conclusion::Tell { what } => self.text(at, "what", what),
+        }
+    }
+
+    /// Checks that `value` is on the finding's scale and that it may be given here.
+    fn value(&mut self, at: &At, finding: &FindingId, value: &str, known: &[Known]) {
+        let Some(finding) = self.known.findings.get(finding).cloned() else {
+            return;
+        };
+        let id = &finding.id;
+        if !known.contains(&finding.known) {
+            self.report(
+                at,
+                format!("'{id}' does not become known here; see its 'known'"),
+            );
+        }
+        match &finding.scale {
+            Scale::Words(words) if !words.iter().any(|w| w.id == value) => {
+                let all: Vec<&str> = words.iter().map(|w| w.id.as_str()).collect();
+                self.report(
+                    at,
+                    format!("'{id}' is never '{value}'; it is one of {}", all.join(", ")),
+                );
+            }
+            Scale::Flag { .. } if !matches!(value, "yes" | "no") => {
+                self.report(at, format!("'{id}' is 'yes' or 'no', not '{value}'"));
+            }
+            Scale::Number { unit, .. } => {
+                self.report(at, format!("'{id}' is a number in {unit}, not '{value}'"));
+            }
+            _ => {}
+        }
+    }
+
+    fn plan(&mut self, at: &At, plan: &Plan) {
+        self.text(at, "about", &plan.about);
+        for (i, each) in plan.procedures.iter().enumerate() {
+            let at = at.field("procedures").entry(i);
+            self.wants(
+                &at.field("procedure"),
+                "procedure",
+                each.procedure.as_str(),
+                |k| &k.procedures,
+            );
+            self.maybe_condition(&at, each.when.as_ref());
+        }
+        for (i, recall) in plan.recalls.iter().enumerate() {
+            let at = at.field("recalls").entry(i);
+            self.maybe_condition(&at, recall.when.as_ref());
+            self.sources(&at, &recall.sources);
+            for (field, checks) in [("checks", &recall.checks), ("sooner", &recall.sooner)] {
+                for (j, check) in checks.iter().enumerate() {
+                    self.wants(
+                        &at.field(field).entry(j),
+                        "recall check",
+                        check.as_str(),
+                        |k| &k.checks,
+                    );
+                }
+            }
+        }
+    }
+
+    fn case(&mut self, at: &At, frame: &CaseFrame, catalogue: &Catalogue) {
+        self.wants(
+            &at.field("booked"),
+            "procedure",
+            frame.booked.as_str(),
+            |k| &k.procedures,
+        );
+        if catalogue
+            .procedure(&frame.booked)
+            .is_some_and(|p| p.kind == ProcedureKind::SetUp)
+        {
+            self.report(
+                &at.field("booked"),
+                "a set-up cannot be booked; name a treatment".into(),
+            );
+        }
+        self.wants(
+            &at.field("competency"),
+            "competency",
+            frame.competency.as_str(),
+            |k| &k.competencies,
+        );
+        for (field, texts) in [
+            ("reasons", &frame.reasons),
+            ("words", &frame.words),
+            ("opening", &frame.opening),
+        ] {
+            if texts.is_empty() {
+                self.report(
+                    &at.field(field),
+                    format!("'{field}' is empty; give at least one wording"),
+                );
+            }
+        }
+        for (i, tooth) in frame.teeth.iter().enumerate() {
+            let (quadrant, position) = (tooth / 10, tooth % 10);
+            let real = matches!((quadrant, position), (1..=4, 1..=8) | (5..=8, 1..=5));
+            if !real {
+                let message =
+                    format!("{tooth} is no tooth in the two-digit FDI notation, such as 36 or 85");
+                self.report(&at.field("teeth").entry(i), message);
+            }
+        }
+        if frame.teeth.is_empty() || frame.age.0 > frame.age.1 {
+            self.report(
+                at,
+                "a frame needs at least one tooth, and an age from the least to the most".into(),
+            );
+        }
+        for (finding, given) in &frame.findings {
+            let at = at.field("findings").field(finding.as_str());
+            self.wants(&at, "finding", finding.as_str(), |k| &k.finding_ids);
+            self.given(&at, finding, given);
+        }
+    }
+
+    fn given(&mut self, at: &At, id: &FindingId, given: &Given) {
+        match given {
+            Given::Words(words) => {
+                for word in words {
+                    self.value(at, id, word, &[Known::Chart, Known::Opening]);
+                }
+            }
+            Given::Number { from, to, unit } => {
+                let Some(finding) = self.known.findings.get(id).cloned() else {
+                    return;
+                };
+                match &finding.scale {
+                    Scale::Number {
+                        unit: own,
+                        least,
+                        most,
+                        ..
+                    } => {
+                        if unit != own || from < least || to > most {
+                            self.report(at, format!("'{id}' runs from {least} to {most} {own}"));
+                        }
+                    }
+                    _ => self.report(at, format!("'{id}' is not a number; give one of its words")),
+                }
+            }
+        }
+    }
+}

@@ -1,0 +1,15 @@
+//! Reading `content/` from its source files, with every fault at once.
+//!
+//! Files are read with serde; cross references are checked afterwards on the
+//! typed catalogue. A check knows where in the data it stands as a path such as
+//! `step[3].uses.cement-spatula`, and [`locate`] turns that into line and column.
+
+mod check;
+mod fault;
+mod locate;
+mod markdown;
+mod nearest;
+mod read;
+
+pub use fault::Fault;
+pub use read::read;
