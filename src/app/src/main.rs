@@ -1,3 +1,0 @@
-//! The page.
-
-fn main() {}
