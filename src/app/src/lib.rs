@@ -17,7 +17,7 @@ pub fn start(catalogue: Vec<u8>) -> Result<(), JsValue> {
         .and_then(|found| found.dyn_into::<web_sys::HtmlElement>().ok())
         .ok_or_else(missing)?;
     let size = catalogue.len();
-    leptos::mount::mount_to(place, move || {
+    mount_to(place, move || {
         view! { <main><h1>"Trayward"</h1><p>"Catalogue: " {size} " bytes."</p></main> }
     })
     .forget();

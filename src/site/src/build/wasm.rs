@@ -64,16 +64,16 @@ fn bind(module: &std::path::Path, folder: &std::path::Path, mode: Mode) -> Resul
         .remove_name_section(finished)
         .remove_producers_section(finished)
         .generate_output()?;
-    if !output.snippets().is_empty() || !output.local_modules().is_empty() {
+    let inline = output.snippets().iter().filter(|(_, snippets)| !snippets.is_empty());
+    let own: Vec<&str> = inline
+        .map(|(package, _)| package.as_str())
+        .chain(output.local_modules().keys().map(String::as_str))
+        .collect();
+    if !own.is_empty() {
         bail!(
             "A package brings JavaScript of its own ({}), which this builder does not name by \
              content. Use a package without it.",
-            output
-                .snippets()
-                .keys()
-                .cloned()
-                .collect::<Vec<_>>()
-                .join(", ")
+            own.join(", ")
         );
     }
     output.emit(folder)?;

@@ -1,0 +1,24 @@
+//! Where the keyboard and the screen reader are.
+
+use leptos::prelude::*;
+use wasm_bindgen::JsCast;
+use web_sys::{FocusOptions, HtmlElement};
+
+/// Moves focus to the heading of the screen, once it is there, without scrolling.
+pub fn heading() {
+    first("#main h1");
+}
+
+/// Moves focus to the first element that a selector finds, in the next frame,
+/// without scrolling. The element needs a tabindex if it is not a control.
+pub fn first(selector: &'static str) {
+    request_animation_frame(move || {
+        let found = document().query_selector(selector).ok().flatten();
+        if let Some(element) = found.and_then(|found| found.dyn_into::<HtmlElement>().ok()) {
+            let options = FocusOptions::new();
+            options.set_prevent_scroll(true);
+            // A detached element takes no focus, and none is needed.
+            let _ = element.focus_with_options(&options);
+        }
+    });
+}

@@ -1,0 +1,12 @@
+//! The browser: the only folder that knows there is one, apart from the views.
+
+pub mod address;
+pub mod chance;
+pub mod clock;
+pub mod colours;
+pub mod files;
+pub mod focus;
+pub mod network;
+pub mod persistence;
+pub mod storage;
+pub mod update;

@@ -1,0 +1,18 @@
+//! Small parts that several screens share.
+
+pub mod advice;
+pub mod announce;
+pub mod choice;
+pub mod drawing;
+pub mod fold;
+pub mod icon;
+pub mod item_link;
+pub mod lesson;
+pub mod mixing;
+pub mod notice;
+pub mod page;
+pub mod slips;
+pub mod sources;
+pub mod steps;
+pub mod tray;
+pub mod verdict;

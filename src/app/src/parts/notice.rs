@@ -1,0 +1,47 @@
+//! A remark set apart, told by shape and word as well as by colour.
+
+use super::icon::{Icon, icon};
+use leptos::prelude::*;
+
+/// How much a notice matters.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Tone {
+    /// Good to know.
+    Plain,
+    /// Deserves attention.
+    Attention,
+    /// Somebody could be hurt.
+    Unsafe,
+}
+
+impl Tone {
+    fn class(self) -> &'static str {
+        match self {
+            Self::Plain => "notice",
+            Self::Attention => "notice notice-attention",
+            Self::Unsafe => "notice notice-unsafe",
+        }
+    }
+
+    fn icon(self) -> Icon {
+        match self {
+            Self::Plain | Self::Attention => Icon::Note,
+            Self::Unsafe => Icon::Unsafe,
+        }
+    }
+}
+
+/// A notice.
+#[component]
+pub fn Notice(
+    /// How much it matters.
+    tone: Tone,
+    /// What it says.
+    children: Children,
+) -> impl IntoView {
+    view! {
+        <div class=tone.class()>
+            {icon(tone.icon())} <div class="notice-body">{children()}</div>
+        </div>
+    }
+}
