@@ -7,16 +7,16 @@
 //!   last put there. So nothing foreign, damaged or written by another tab is
 //!   ever overwritten, even if a tab was copied together with its writer id.
 
-use core::fmt;
 use std::collections::{BTreeMap, VecDeque};
 
-use crate::checksum;
 use crate::current::Current;
 use crate::event::{Event, Id, Writer};
 use crate::export::{ImportError, read_export, write_export};
 use crate::key::{self, KeyKind, SegmentKey};
 use crate::moment::Moment;
+use crate::outcome::{Appended, Imported, Unsaved};
 use crate::report::{Fault, Report};
+use crate::seen::Seen;
 use crate::segment::{self, CAPACITY};
 use crate::store::{Store, StoreError};
 use crate::union::{insert, new_among};
@@ -26,7 +26,8 @@ use crate::what::What;
 /// that no event, however it came in, can use the counter up.
 const FOLLOWED_TICK: u64 = 1 << 53;
 
-/// How many keys found taken in a row end an attempt to save.
+/// How many keys found taken in one attempt to save end it: only a store that
+/// does not keep to its contract gets there.
 const TAKEN_KEYS: usize = 16;
 
 /// The student's record, open for reading and writing.
@@ -46,69 +47,6 @@ pub struct Log<S> {
     reports: BTreeMap<String, Report>,
     own_tick: u64,
     followed_tick: u64,
-}
-
-/// What is remembered of a text in the store.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
-struct Seen {
-    len: usize,
-    checksum: u32,
-    /// Whole and full: its writer has no more reason to change it.
-    settled: bool,
-}
-
-impl Seen {
-    fn new(text: &str, settled: bool) -> Self {
-        Self {
-            len: text.len(),
-            checksum: checksum::of(text.as_bytes()),
-            settled,
-        }
-    }
-
-    fn is_of(&self, text: &str) -> bool {
-        self.len == text.len() && self.checksum == checksum::of(text.as_bytes())
-    }
-}
-
-/// Events that are only in memory, and why.
-#[derive(Debug, Clone, PartialEq, Eq)]
-pub struct Unsaved {
-    /// How many; may be 0 when the store failed before anything was appended.
-    pub events: usize,
-    /// What the store said.
-    pub why: StoreError,
-}
-
-impl fmt::Display for Unsaved {
-    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        write!(
-            f,
-            "{} You can go on, but what you do now lasts only until this page is closed: \
-             export your record to keep it.",
-            self.why
-        )
-    }
-}
-
-/// What became of an appended event.
-#[derive(Debug, Clone, PartialEq, Eq)]
-pub struct Appended {
-    /// The id it was given.
-    pub id: Id,
-    /// `None` when everything is in the store.
-    pub unsaved: Option<Unsaved>,
-}
-
-/// What an import brought.
-#[derive(Debug, Clone, PartialEq, Eq)]
-pub struct Imported {
-    /// Events that were not in the record before.
-    pub new: usize,
-    /// Events that were there already.
-    pub known: usize,
-    /// `None` when everything is in the store.
-    pub unsaved: Option<Unsaved>,
 }
 
 impl<S: Store> Log<S> {
@@ -131,7 +69,9 @@ impl<S: Store> Log<S> {
             followed_tick: 0,
         };
         log.refresh();
-        log.current = Current::new(log.unused_key());
+        if let Ok(keys) = log.store.keys() {
+            log.current = Current::new(log.unused_key(&keys));
+        }
         log
     }
 
@@ -311,10 +251,10 @@ impl<S: Store> Log<S> {
             .insert(key.clone(), Report { key, faults, kept });
     }
 
-    /// A key of this writer after every one that was ever met, good or bad.
-    fn unused_key(&self) -> SegmentKey {
-        let met = self.seen.keys().chain(self.reports.keys());
-        let last = met
+    /// A key of this writer after all that are in use, good or bad.
+    fn unused_key(&self, in_use: &[String]) -> SegmentKey {
+        let last = in_use
+            .iter()
             .filter_map(|key| match key::sort(key) {
                 KeyKind::Segment(place) if place.writer == self.writer => Some(place.number),
                 _ => None,
@@ -346,11 +286,11 @@ impl<S: Store> Log<S> {
             if found.is_some() && found.as_deref() != self.current.stored() {
                 // Somebody else wrote here. Leave it, and write again
                 // elsewhere what this log had put under the key.
+                let next = Current::new(self.unused_key(&self.store.keys()?));
                 taken += 1;
                 if taken > TAKEN_KEYS {
                     return Err(StoreError::Other(format!("{key} is taken")));
                 }
-                let next = self.current.next();
                 let written = core::mem::replace(&mut self.current, next);
                 for event in written.into_events().into_iter().rev() {
                     self.unsaved.push_front(event);

@@ -201,6 +201,18 @@ fn damage_done_while_open_is_stepped_around() {
 }
 
 #[test]
+fn a_copied_tab_far_ahead_is_stepped_around() {
+    let store = MemoryStore::new();
+    let mut behind = Log::open(store.clone(), A);
+    let ahead = filled(&store, A, 64 * 20);
+    let appended = behind.append(moment(-5), lesson("behind"));
+    assert_eq!(appended.unsaved, None);
+    behind.refresh();
+    assert_eq!(behind.events().len(), ahead.events().len() + 1);
+    assert_eq!(Log::open(store, B).events(), behind.events());
+}
+
+#[test]
 fn segments_of_a_later_form_are_named_and_left() {
     let store = MemoryStore::new();
     store.put("trayward/2/whatever", "anything").unwrap();

@@ -171,6 +171,40 @@ proptest! {
     }
 
     #[test]
+    fn each_event_sorts_after_all_that_were_seen(
+        seen in events(), clocks in vec(any::<i64>(), 1..10)
+    ) {
+        let mut log = Log::open(store_of(&seen), WRITER);
+        let mut ids: Vec<Id> = Vec::new();
+        for clock in clocks {
+            ids.push(log.append(moment(clock), lesson("a")).id);
+        }
+        prop_assert!(ids.is_sorted_by(|a, b| a < b));
+        let followed = seen.iter().filter(|event| event.id.tick <= 1 << 53);
+        prop_assert!(followed.map(|event| event.id).max() < Some(ids[0]));
+    }
+
+    #[test]
+    fn folds_do_not_depend_on_the_way_events_came(a in events(), b in events()) {
+        let (one, other) = (union(&a, &b), union(&b, &a));
+        prop_assert_eq!(folds::under_way(&one), folds::under_way(&other));
+        prop_assert_eq!(folds::by_competency(&one), folds::by_competency(&other));
+        prop_assert_eq!(folds::settings(&one), folds::settings(&other));
+        for case in folds::finished_cases(&one) {
+            let whole = folds::sitting(&one, case.sitting).unwrap();
+            prop_assert_eq!(whole.finish, Some(case.finish));
+        }
+        for open in folds::under_way(&one) {
+            prop_assert_eq!(folds::sitting(&one, open.id), Some(open));
+        }
+    }
+}
+
+proptest! {
+    // Each case writes hundreds of segments: fewer of them keep the run short.
+    #![proptest_config(ProptestConfig::with_cases(48))]
+
+    #[test]
     fn two_tabs_lose_nothing(
         turns in vec((any::<bool>(), any::<bool>()), 0..200), same_writer in any::<bool>()
     ) {
@@ -222,35 +256,6 @@ proptest! {
         prop_assert_eq!(log.append(moment(0), lesson("room again")).unsaved, None);
         let again = Log::open(store, Writer(1));
         prop_assert_eq!(again.events(), log.events());
-    }
-
-    #[test]
-    fn each_event_sorts_after_all_that_were_seen(
-        seen in events(), clocks in vec(any::<i64>(), 1..10)
-    ) {
-        let mut log = Log::open(store_of(&seen), WRITER);
-        let mut ids: Vec<Id> = Vec::new();
-        for clock in clocks {
-            ids.push(log.append(moment(clock), lesson("a")).id);
-        }
-        prop_assert!(ids.is_sorted_by(|a, b| a < b));
-        let followed = seen.iter().filter(|event| event.id.tick <= 1 << 53);
-        prop_assert!(followed.map(|event| event.id).max() < Some(ids[0]));
-    }
-
-    #[test]
-    fn folds_do_not_depend_on_the_way_events_came(a in events(), b in events()) {
-        let (one, other) = (union(&a, &b), union(&b, &a));
-        prop_assert_eq!(folds::under_way(&one), folds::under_way(&other));
-        prop_assert_eq!(folds::by_competency(&one), folds::by_competency(&other));
-        prop_assert_eq!(folds::settings(&one), folds::settings(&other));
-        for case in folds::finished_cases(&one) {
-            let whole = folds::sitting(&one, case.sitting).unwrap();
-            prop_assert_eq!(whole.finish, Some(case.finish));
-        }
-        for open in folds::under_way(&one) {
-            prop_assert_eq!(folds::sitting(&one, open.id), Some(open));
-        }
     }
 }
 
