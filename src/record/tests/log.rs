@@ -4,7 +4,8 @@ mod common;
 
 use common::{lesson, moment};
 use record::{
-    Fault, ImportError, Log, MemoryStore, SegmentKey, Store, StoreError, Writer, read_export,
+    Event, Fault, Id, ImportError, Log, MemoryStore, SegmentKey, Store, StoreError, Writer,
+    read_export, write_export,
 };
 
 const A: Writer = Writer(0xa);
@@ -274,4 +275,22 @@ fn a_clock_set_back_does_not_reorder_a_writer() {
     }
     let times: Vec<i64> = log.events().iter().map(|event| event.at.utc_ms).collect();
     assert_eq!(times, [5_000, 2_000, 9_000, -1]);
+}
+
+#[test]
+fn no_imported_event_can_use_the_counter_up() {
+    for tick in [u64::MAX, 1 << 53, (1 << 53) - 1] {
+        let last = Event {
+            id: Id { tick, writer: B },
+            at: moment(0),
+            what: lesson("far ahead"),
+        };
+        let mut log = Log::open(MemoryStore::new(), A);
+        log.import(write_export(&[last]).as_bytes()).unwrap();
+        let ids: Vec<Id> = (0..3)
+            .map(|at| log.append(moment(at), lesson("a")).id)
+            .collect();
+        assert!(ids.is_sorted_by(|a, b| a < b), "{tick} {ids:?}");
+        assert_eq!(Log::open(log.store().clone(), B).events(), log.events());
+    }
 }
