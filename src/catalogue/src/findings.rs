@@ -12,6 +12,8 @@ pub enum Known {
     Chart,
     /// The dentist finds it when the tooth is opened.
     Opening,
+    /// The dentist has settled on it in the course of the visit.
+    Chosen,
     /// It follows from other findings by the rules.
     Derived,
 }
@@ -72,8 +74,16 @@ pub struct Finding {
     pub known: Known,
     /// How it is worded or measured.
     pub scale: Scale,
+    /// Whether its usual value goes without saying. The cavity, the dentition and the
+    /// planned filling are never ordinary: every value of them says something.
+    #[serde(default = "yes")]
+    pub ordinary: bool,
     /// What it is and how it is found out, for a student, in a sentence or two.
     pub about: String,
+}
+
+fn yes() -> bool {
+    true
 }
 
 /// A combination of findings that cannot be: keeps impossible patients out.

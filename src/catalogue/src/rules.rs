@@ -2,7 +2,7 @@
 
 use crate::{
     condition::When,
-    ids::{CompetencyId, FindingId, ItemId, PlanId, RuleId, SourceId, SubstanceId},
+    ids::{ClassId, CompetencyId, FindingId, ItemId, PlanId, RuleId, SourceId, SubstanceId},
     items::Role,
 };
 use serde::{Deserialize, Serialize};
@@ -59,6 +59,11 @@ pub enum Conclusion {
     Avoid {
         /// The substance.
         substance: SubstanceId,
+    },
+    /// Nothing of this class may lie straight on the floor of the cavity.
+    NotOnFloor {
+        /// The class.
+        class: ClassId,
     },
     /// The assistant tells the dentist something before going on.
     Tell {

@@ -209,20 +209,9 @@ impl Reading {
     }
 
     fn drawings(&mut self, path: &Path) {
-        #[derive(Deserialize)]
-        #[serde(deny_unknown_fields)]
-        struct Entry {
-            id: ItemId,
-            shows: drawing::Drawing,
-        }
-        #[derive(Deserialize)]
-        #[serde(deny_unknown_fields)]
-        struct File {
-            drawing: Vec<Entry>,
-        }
-        if let Some((file, read)) = self.parse::<File>(path) {
+        if let Some((file, read)) = self.parse::<drawing::Sheet>(path) {
             self.place("drawing", file, read.drawing.len());
-            let pairs = read.drawing.into_iter().map(|e| (e.id, e.shows));
+            let pairs = read.drawing.into_iter().map(|e| (ItemId(e.id), e.form));
             self.catalogue.drawings.extend(pairs);
         }
     }

@@ -226,8 +226,8 @@ impl Checker<'_> {
                     format!("'{id}' is drawn twice; keep one drawing"),
                 );
             }
-            if let Err(error) = shows.plate() {
-                self.report(&at, error.to_string());
+            if let Err(fault) = shows.check() {
+                self.report(&at, fault.to_string());
             }
         }
         for (list, ids) in [

@@ -64,6 +64,9 @@ impl Checker<'_> {
                     |k| &k.substances,
                 );
             }
+            Conclusion::NotOnFloor { class } => {
+                self.wants(at, "class of materials", class.as_str(), |k| &k.classes);
+            }
             Conclusion::Layer { .. } => {}
             Conclusion::Tell { what } => self.text(at, "what", what),
         }
