@@ -1,1 +1,122 @@
-//! Pure reasoning over the catalogue: findings to plan, tray, order and timing, each conclusion with its reasons.
+//! Reasoning over the catalogue, for one patient at a time.
+//!
+//! - [`patient`]: what is known of a patient
+//! - [`engine`]: what follows from it by the rules, and why
+//! - [`plans`], [`layers`], [`recall`]: which plans, materials and return
+//!   dates are open, and how good each is
+//! - [`tray`]: what lies ready, in which order, for this patient
+//! - [`sequence`]: how well an ordered set-up was laid
+//! - [`space`]: proof over every patient that can be
+//! - [`case`]: patients drawn from frames, with their decisions
+//!
+//! Nothing here knows a clinical fact: all of them come from the catalogue.
+//! There is no clock and no chance: a seed comes in as an argument, and the
+//! same arguments give the same answer for ever.
+
+pub mod case;
+pub mod engine;
+pub mod layers;
+pub mod patient;
+pub mod plans;
+pub mod recall;
+pub mod sequence;
+pub mod space;
+pub mod standing;
+mod test;
+pub mod tray;
+
+use catalogue::{
+    Catalogue,
+    condition::When,
+    ids::{FindingId, RuleId, SourceId},
+    rules::Conclusion,
+};
+use patient::{Patient, Value};
+use std::{collections::HashMap, rc::Rc};
+use test::Test;
+
+/// The catalogue made ready for reasoning.
+#[derive(Clone, Debug)]
+pub struct Clinic {
+    catalogue: Rc<Catalogue>,
+    index: HashMap<FindingId, usize>,
+    rules: Vec<Compiled>,
+}
+
+/// A rule made ready: its test, and the derived findings it sets.
+#[derive(Clone, Debug)]
+struct Compiled {
+    test: Test,
+    finds: Vec<(usize, Value)>,
+}
+
+/// Why something is so: the words for it, and who says so.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Reason {
+    /// The sentence.
+    pub because: String,
+    /// Where it is from.
+    pub sources: Vec<SourceId>,
+    /// The rule that says so; none where a fact of a material or plan does.
+    pub rule: Option<RuleId>,
+}
+
+impl Clinic {
+    /// Makes a catalogue ready. Rules are put in an order in which each comes
+    /// after those that derive what it asks for, so that one pass is enough.
+    pub fn new(catalogue: Rc<Catalogue>) -> Self {
+        let index: HashMap<_, _> = catalogue
+            .findings
+            .iter()
+            .enumerate()
+            .map(|(i, f)| (f.id.clone(), i))
+            .collect();
+        let mut clinic = Self {
+            catalogue,
+            index,
+            rules: Vec::new(),
+        };
+        clinic.rules = clinic
+            .catalogue
+            .rules
+            .iter()
+            .map(|rule| Compiled {
+                test: clinic.compile(&rule.when),
+                finds: rule.then.iter().filter_map(|c| clinic.find(c)).collect(),
+            })
+            .collect();
+        clinic
+    }
+
+    /// The catalogue behind.
+    pub fn catalogue(&self) -> &Rc<Catalogue> {
+        &self.catalogue
+    }
+
+    /// The place of a finding in a [`Patient`].
+    pub fn position(&self, finding: &str) -> Option<usize> {
+        self.index.get(&FindingId::from(finding)).copied()
+    }
+
+    /// Whether a condition holds for a patient; none where something it needs is not known yet.
+    pub fn holds(&self, when: &When, patient: &Patient) -> Option<bool> {
+        self.compile(when).holds(patient)
+    }
+
+    /// Whether a condition that may be absent is known to hold; an absent one holds for everybody.
+    pub(crate) fn applies(&self, when: Option<&When>, patient: &Patient) -> bool {
+        when.is_none_or(|w| self.holds(w, patient) == Some(true))
+    }
+
+    pub(crate) fn compile(&self, when: &When) -> Test {
+        Test::of(when.expr(), &self.catalogue.findings, &self.index)
+    }
+
+    fn find(&self, conclusion: &Conclusion) -> Option<(usize, Value)> {
+        let Conclusion::Find { finding, is } = conclusion else {
+            return None;
+        };
+        let at = *self.index.get(finding)?;
+        Some((at, Value::worded(&self.catalogue.findings[at], is)?))
+    }
+}

@@ -1,0 +1,295 @@
+//! The tray of a procedure for a patient: derived from the steps, in order of
+//! first use, with the reason for each item.
+
+use crate::{Clinic, Reason, patient::Patient, sequence::Target};
+use catalogue::{
+    Item,
+    ids::{ItemId, ProcedureId},
+    items::Place,
+    procedures::{Procedure, Step, Use, Variation},
+};
+
+/// A step in its place: with the procedure it comes from and the stage it stands in.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct PlacedStep {
+    /// The procedure or set-up that the step is written in.
+    pub procedure: ProcedureId,
+    /// The stage: the phase of the outermost procedure, or of the set-up where one is included.
+    pub stage: String,
+    /// The step, with items changed as the patient needs.
+    pub step: Step,
+}
+
+/// Whether an item is used for certain.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
+pub enum Need {
+    /// A step uses it.
+    Needed,
+    /// It lies ready in case the dentist calls for it.
+    IfCalled,
+}
+
+/// An item on the tray.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct TrayItem {
+    /// The item.
+    pub item: ItemId,
+    /// Whether it is used for certain.
+    pub need: Need,
+    /// Why it is there, as the end of 'It is there …'.
+    pub reason: String,
+    /// Where it waits.
+    pub place: Place,
+}
+
+/// A stage of use.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Stage {
+    /// Its title.
+    pub title: String,
+    /// Its items, in order of first use.
+    pub items: Vec<TrayItem>,
+}
+
+/// An item that went or was exchanged for this patient.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Change {
+    /// What the standard set-up has.
+    pub from: ItemId,
+    /// What takes its place; none where it is left out.
+    pub to: Option<ItemId>,
+    /// Why.
+    pub reason: Reason,
+}
+
+/// The tray of a procedure for a patient.
+#[derive(Clone, Debug, Default, PartialEq, Eq)]
+pub struct Tray {
+    /// The stages in order of use.
+    pub stages: Vec<Stage>,
+    /// What differs from the standard set-up.
+    pub changes: Vec<Change>,
+    /// Pairs that have to stand in order, with the reason.
+    pub must_before: Vec<(ItemId, ItemId, String)>,
+}
+
+impl Tray {
+    /// All items in order of use, with the title of their stage.
+    pub fn items(&self) -> impl Iterator<Item = (&str, &TrayItem)> {
+        self.stages
+            .iter()
+            .flat_map(|s| s.items.iter().map(move |i| (s.title.as_str(), i)))
+    }
+
+    /// What a student has to lay: the needed items that wait on the tray, by stage.
+    pub fn target(&self) -> Target<ItemId> {
+        let laid = |i: &&TrayItem| i.need == Need::Needed && i.place == Place::Tray;
+        Target {
+            stages: self
+                .stages
+                .iter()
+                .map(|s| {
+                    s.items
+                        .iter()
+                        .filter(laid)
+                        .map(|i| i.item.clone())
+                        .collect()
+                })
+                .collect(),
+            must_before: self
+                .must_before
+                .iter()
+                .map(|(a, b, _)| (a.clone(), b.clone()))
+                .collect(),
+        }
+    }
+
+    /// What may lie there and counts neither way: items to be called for, and
+    /// those that wait at the unit or are worn.
+    pub fn neutral(&self) -> Vec<ItemId> {
+        self.items()
+            .filter(|(_, i)| i.need == Need::IfCalled || i.place != Place::Tray)
+            .map(|(_, i)| i.item.clone())
+            .collect()
+    }
+}
+
+impl Clinic {
+    /// The steps of a procedure for a patient, set-ups included, in order.
+    pub fn steps(&self, procedure: &ProcedureId, patient: &Patient) -> Vec<PlacedStep> {
+        let mut steps = Vec::new();
+        if let Some(procedure) = self.catalogue.procedure(procedure) {
+            self.collect(procedure, patient, None, &mut Vec::new(), &mut steps);
+        }
+        steps
+    }
+
+    fn collect<'c>(
+        &'c self,
+        procedure: &'c Procedure,
+        patient: &Patient,
+        within: Option<&str>,
+        changes: &mut Vec<&'c Variation>,
+        into: &mut Vec<PlacedStep>,
+    ) {
+        let outer = changes.len();
+        changes.extend(
+            procedure
+                .variations
+                .iter()
+                .filter(|v| self.applies(Some(&v.when), patient)),
+        );
+        for step in procedure
+            .steps
+            .iter()
+            .filter(|s| self.applies(s.when.as_ref(), patient))
+        {
+            // A set-up's steps stand under its name, unless it is included at a stage of its own kind.
+            match step
+                .include
+                .as_ref()
+                .and_then(|id| self.catalogue.procedure(id))
+            {
+                Some(included) => {
+                    let stage = within.unwrap_or(&step.phase).to_owned();
+                    self.collect(included, patient, Some(&stage), changes, into);
+                }
+                None => into.push(PlacedStep {
+                    procedure: procedure.id.clone(),
+                    stage: within.unwrap_or(&step.phase).to_owned(),
+                    step: changed(step, changes),
+                }),
+            }
+        }
+        changes.truncate(outer);
+    }
+
+    /// The tray of a procedure for a patient.
+    pub fn tray(&self, procedure: &ProcedureId, patient: &Patient) -> Tray {
+        let mut tray = Tray::default();
+        let steps = self.steps(procedure, patient);
+        for placed in &steps {
+            for each in &placed.step.uses.0 {
+                self.lay(&mut tray, &placed.stage, each, Need::Needed);
+            }
+        }
+        let needed: Vec<ItemId> = tray.items().map(|(_, i)| i.item.clone()).collect();
+        for placed in &steps {
+            for each in placed
+                .step
+                .at_hand
+                .0
+                .iter()
+                .filter(|u| !needed.contains(&u.item))
+            {
+                self.lay(&mut tray, &placed.stage, each, Need::IfCalled);
+            }
+        }
+        let order: Vec<&str> = steps.iter().map(|s| s.stage.as_str()).collect();
+        let place = |title: &str| order.iter().position(|s| *s == title);
+        tray.stages.sort_by_key(|s| place(&s.title));
+        if let Some(procedure) = self.catalogue.procedure(procedure) {
+            self.note_changes(procedure, patient, &mut tray);
+        }
+        tray
+    }
+
+    fn lay(&self, tray: &mut Tray, stage: &str, each: &Use, need: Need) {
+        if tray.items().any(|(_, i)| i.item == each.item) {
+            return;
+        }
+        let item = TrayItem {
+            item: each.item.clone(),
+            need,
+            reason: each.reason.clone(),
+            place: self
+                .catalogue
+                .item(&each.item)
+                .map_or(Place::Tray, Item::place),
+        };
+        match tray.stages.iter_mut().find(|s| s.title == stage) {
+            Some(stage) => stage.items.push(item),
+            None => tray.stages.push(Stage {
+                title: stage.into(),
+                items: vec![item],
+            }),
+        }
+    }
+
+    /// Notes the variations that took effect and the pairs that have to stand in order.
+    fn note_changes(&self, procedure: &Procedure, patient: &Patient, tray: &mut Tray) {
+        for variation in procedure
+            .variations
+            .iter()
+            .filter(|v| self.applies(Some(&v.when), patient))
+        {
+            let change = Change {
+                from: variation.instead_of.clone(),
+                to: variation.take.clone(),
+                reason: Reason {
+                    because: variation.because.clone(),
+                    sources: variation.sources.clone(),
+                    rule: None,
+                },
+            };
+            let shows = match &change.to {
+                Some(to) => tray.items().any(|(_, i)| i.item == *to),
+                None => true,
+            };
+            if shows && !tray.changes.contains(&change) {
+                tray.changes.push(change);
+            }
+        }
+        for pair in &procedure.must_before {
+            tray.must_before
+                .push((pair.first.clone(), pair.then.clone(), pair.because.clone()));
+        }
+        let included = procedure
+            .steps
+            .iter()
+            .filter(|s| self.applies(s.when.as_ref(), patient))
+            .filter_map(|s| self.catalogue.procedure(s.include.as_ref()?));
+        for inner in included {
+            self.note_changes(inner, patient, tray);
+        }
+    }
+}
+
+/// The step with its items changed; an exchanged item keeps the reason of the first.
+fn changed(step: &Step, changes: &[&Variation]) -> Step {
+    let mut step = step.clone();
+    for uses in [&mut step.uses.0, &mut step.at_hand.0] {
+        for variation in changes {
+            match &variation.take {
+                Some(take) => {
+                    for each in uses.iter_mut().filter(|u| u.item == variation.instead_of) {
+                        each.item = take.clone();
+                    }
+                }
+                None => uses.retain(|u| u.item != variation.instead_of),
+            }
+        }
+        // An exchange may bring in what the step has already.
+        let mut seen: Vec<ItemId> = Vec::new();
+        uses.retain(|u| {
+            let new = !seen.contains(&u.item);
+            seen.push(u.item.clone());
+            new
+        });
+    }
+    for variation in changes {
+        if let Some(take) = &variation.take {
+            if step.mixes.as_ref() == Some(&variation.instead_of) {
+                step.mixes = Some(take.clone());
+            }
+            if let Some(hand_over) = step
+                .hand_over
+                .as_mut()
+                .filter(|h| h.item == variation.instead_of)
+            {
+                hand_over.item = take.clone();
+            }
+        }
+    }
+    step
+}
