@@ -64,7 +64,10 @@ fn bind(module: &std::path::Path, folder: &std::path::Path, mode: Mode) -> Resul
         .remove_name_section(finished)
         .remove_producers_section(finished)
         .generate_output()?;
-    let inline = output.snippets().iter().filter(|(_, snippets)| !snippets.is_empty());
+    let inline = output
+        .snippets()
+        .iter()
+        .filter(|(_, snippets)| !snippets.is_empty());
     let own: Vec<&str> = inline
         .map(|(package, _)| package.as_str())
         .chain(output.local_modules().keys().map(String::as_str))
