@@ -63,7 +63,8 @@ fn minify(css: &str) -> String {
             }
             white if white.is_whitespace() => space = true,
             _ => {
-                if space && !sheds_space_before(char) && !out.ends_with(SHEDS_SPACE_AFTER) {
+                let means_nothing = sheds_space_before(char) || out.ends_with(SHEDS_SPACE_AFTER);
+                if space && !means_nothing && !out.is_empty() {
                     out.push(' ');
                 }
                 space = false;
