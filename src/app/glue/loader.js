@@ -114,24 +114,26 @@ function watchForStops() {
 }
 
 // A new version waits until the reader wants it, or until the page is next
-// opened afresh: nobody loses their place in a case.
+// opened afresh: nobody loses their place in a case. The page itself says that
+// it is there, and asks for it.
 function offer(registration) {
+  if (registration.waiting && navigator.serviceWorker.controller) {
+    dispatchEvent(new CustomEvent("trayward:update-ready"));
+  }
+}
+
+function use(registration) {
   const { serviceWorker } = navigator;
-  if (!registration.waiting || !serviceWorker.controller) return;
-  place("renewal").replaceChildren(
-    line("p", "A new version is ready."),
-    press("Use it now", () => {
-      serviceWorker.addEventListener("controllerchange", () => location.reload(), { once: true });
-      registration.waiting?.postMessage("SKIP_WAITING");
-    }),
-    press("Later", () => place("renewal").replaceChildren()),
-  );
+  if (!registration.waiting) return;
+  serviceWorker.addEventListener("controllerchange", () => location.reload(), { once: true });
+  registration.waiting.postMessage("SKIP_WAITING");
 }
 
 async function keepForOffline() {
   const { serviceWorker } = navigator;
   if (!serviceWorker) return;
   const registration = await serviceWorker.register(at("sw.js"), { updateViaCache: "none" });
+  addEventListener("trayward:use-update", () => use(registration));
   offer(registration);
   registration.addEventListener("updatefound", () => {
     registration.installing?.addEventListener("statechange", () => offer(registration));
