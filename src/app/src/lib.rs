@@ -1,25 +1,44 @@
-//! The page.
+//! The page: screens over the catalogue, the reasoning and the record.
+//!
+//! - `place`: every place and its address
+//! - `taught`, `log`: what every view can reach
+//! - `browser`: the only folder that knows there is a browser behind the views
+//! - `shell`: the frame round every screen
+//! - `parts`: small parts that several screens share
+//! - one folder for each screen
 
-use leptos::prelude::*;
+mod about;
+mod bench;
+mod browser;
+mod cases;
+mod items;
+mod log;
+mod parts;
+mod place;
+mod procedures;
+mod record;
+mod shell;
+mod taught;
+mod today;
+
+use leptos::{mount::mount_to, prelude::*};
 use wasm_bindgen::prelude::*;
 
 /// Starts the page. The loader calls this once, when both this module and the
 /// packed catalogue have arrived.
 ///
 /// # Errors
-/// A sentence for the reader when the page has no place to be shown in.
+/// A sentence for the reader when the catalogue cannot be read or the page has
+/// no place to be shown in.
 #[wasm_bindgen]
 pub fn start(catalogue: Vec<u8>) -> Result<(), JsValue> {
+    let catalogue = catalogue::unpack(&catalogue).map_err(|sentence| JsValue::from(&sentence))?;
     let missing = || JsValue::from_str("The page has no place named “app” to be shown in.");
     let body = document().body().ok_or_else(missing)?;
     let place = document()
         .get_element_by_id("app")
         .and_then(|found| found.dyn_into::<web_sys::HtmlElement>().ok())
         .ok_or_else(missing)?;
-    let size = catalogue.len();
-    mount_to(place, move || {
-        view! { <main><h1>"Trayward"</h1><p>"Catalogue: " {size} " bytes."</p></main> }
-    })
-    .forget();
+    mount_to(place, move || view! { <shell::Frame catalogue /> }).forget();
     body.set_attribute("data-ready", "")
 }

@@ -34,7 +34,9 @@ impl OpenLog {
             })
         });
         Effect::new(move |_| theme.get().apply());
-        window_event_listener(ev::storage, move |event| follow(log, event.key().as_deref()));
+        window_event_listener(ev::storage, move |event| {
+            follow(log, event.key().as_deref())
+        });
         persistence::look(kept);
         Self { log, kept, theme }
     }
@@ -55,9 +57,7 @@ impl OpenLog {
     /// Adds what happened just now, and gives what is not saved, if anything.
     /// The first event is the moment to ask the browser to keep the record.
     pub fn append(self, what: What) -> Option<Unsaved> {
-        let appended = self
-            .log
-            .try_update(|log| log.append(clock::now(), what))?;
+        let appended = self.log.try_update(|log| log.append(clock::now(), what))?;
         persistence::request(self.kept);
         appended.unsaved
     }

@@ -259,7 +259,10 @@ mod tests {
             "#/procedures/a/b",
             "#/record/x",
         ] {
-            assert!(matches!(Place::from_fragment(text), Place::Unknown(_)), "{text}");
+            assert!(
+                matches!(Place::from_fragment(text), Place::Unknown(_)),
+                "{text}"
+            );
         }
     }
 

@@ -6,12 +6,25 @@
 use catalogue::Catalogue;
 use clinic::Clinic;
 use leptos::prelude::*;
-use std::rc::Rc;
+use std::{ops::Deref, rc::Rc};
 
 #[derive(Clone, Copy)]
 struct Taught {
     catalogue: &'static Catalogue,
-    clinic: StoredValue<&'static Clinic, LocalStorage>,
+    clinic: Reasoning,
+}
+
+/// The reasoning over the catalogue: a copy of this handle can go into any
+/// handler and reaches the one [`Clinic`] of the page.
+#[derive(Clone, Copy)]
+pub struct Reasoning(StoredValue<&'static Clinic, LocalStorage>);
+
+impl Deref for Reasoning {
+    type Target = Clinic;
+
+    fn deref(&self) -> &Clinic {
+        self.0.get_value()
+    }
 }
 
 /// Makes the catalogue and the reasoning over it known to all views below.
@@ -21,7 +34,7 @@ pub fn provide(catalogue: Catalogue) {
     let clinic: &'static Clinic = Box::leak(Box::new(Clinic::new(Rc::clone(kept))));
     provide_context(Taught {
         catalogue: kept,
-        clinic: StoredValue::new_local(clinic),
+        clinic: Reasoning(StoredValue::new_local(clinic)),
     });
 }
 
@@ -31,6 +44,6 @@ pub fn catalogue() -> &'static Catalogue {
 }
 
 /// The reasoning over the catalogue.
-pub fn clinic() -> &'static Clinic {
-    expect_context::<Taught>().clinic.get_value()
+pub fn clinic() -> Reasoning {
+    expect_context::<Taught>().clinic
 }

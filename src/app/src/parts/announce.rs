@@ -12,7 +12,8 @@ impl Announcer {
         let sentence = sentence.into();
         // The same words twice would not be noticed as a change.
         let again = self.0.with_untracked(|last| *last == sentence);
-        self.0.set(if again { sentence + "\u{a0}" } else { sentence });
+        self.0
+            .set(if again { sentence + "\u{a0}" } else { sentence });
     }
 }
 

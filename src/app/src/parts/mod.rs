@@ -3,6 +3,7 @@
 pub mod advice;
 pub mod announce;
 pub mod choice;
+pub mod condition;
 pub mod drawing;
 pub mod fold;
 pub mod icon;

@@ -38,10 +38,8 @@ pub fn SourceNotes(
     /// Their ids.
     ids: Vec<SourceId>,
 ) -> impl IntoView {
-    let sources: Vec<&'static Source> = ids
-        .iter()
-        .filter_map(|id| catalogue().source(id))
-        .collect();
+    let sources: Vec<&'static Source> =
+        ids.iter().filter_map(|id| catalogue().source(id)).collect();
     (!sources.is_empty()).then(|| {
         let title = match sources.len() {
             1 => "Source".to_string(),

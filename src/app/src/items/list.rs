@@ -1,0 +1,97 @@
+//! All instruments and materials, family by family.
+
+use crate::{
+    parts::{drawing::ItemDrawing, page::Page},
+    place::Place,
+    taught::catalogue,
+};
+use catalogue::Item;
+use leptos::prelude::*;
+
+/// The list with its search.
+#[component]
+pub fn ItemsScreen() -> impl IntoView {
+    let catalogue = catalogue();
+    let sought = RwSignal::new(String::new());
+    let families: Vec<_> = families()
+        .into_iter()
+        .map(|(name, members)| view! { <Family name members sought /> })
+        .collect();
+    let found = Memo::new(move |_| {
+        let sought = sought.get().to_lowercase();
+        catalogue
+            .items()
+            .filter(|item| matches(*item, &sought))
+            .count()
+    });
+    view! {
+        <Page title="Instruments and materials" over="Procedures" up=Place::Procedures.fragment()>
+            <label class="search">
+                <span>"Find by name, family or other name"</span>
+                <input
+                    type="search"
+                    autocomplete="off"
+                    data-test="item-search"
+                    on:input=move |event| sought.set(event_target_value(&event))
+                />
+            </label>
+            <p class="count" role="status">{found} " found"</p>
+            {families}
+        </Page>
+    }
+}
+
+/// One family; what does not match the search is hidden.
+#[component]
+fn Family(
+    name: &'static str,
+    members: Vec<Item<'static>>,
+    sought: RwSignal<String>,
+) -> impl IntoView {
+    let shown =
+        move |item: Item<'static>| sought.with(|sought| matches(item, &sought.to_lowercase()));
+    let all = members.clone();
+    let empty = move || !all.iter().any(|item| shown(*item));
+    let row = move |item: Item<'static>| {
+        view! {
+            <li hidden=move || !shown(item)>
+                <a
+                    class="item-row"
+                    href=Place::Item(item.id().clone()).fragment()
+                    data-test=format!("item-{}", item.id())
+                >
+                    <ItemDrawing item />
+                    <span>{item.name()}</span>
+                </a>
+            </li>
+        }
+    };
+    view! {
+        <section class="group" hidden=empty>
+            <h2 class="stage-label">{name}</h2>
+            <ul class="item-rows">{members.into_iter().map(row).collect_view()}</ul>
+        </section>
+    }
+}
+
+/// Families in the order of the catalogue, with their members.
+fn families() -> Vec<(&'static str, Vec<Item<'static>>)> {
+    let mut families: Vec<(&str, Vec<Item>)> = Vec::new();
+    for item in catalogue().items() {
+        match families.iter_mut().find(|(name, _)| *name == item.family()) {
+            Some((_, members)) => members.push(item),
+            None => families.push((item.family(), vec![item])),
+        }
+    }
+    families
+}
+
+/// Whether every word sought (in small letters) is in a name of the item.
+fn matches(item: Item<'_>, sought: &str) -> bool {
+    sought.split_whitespace().all(|word| {
+        let mut names = [item.name(), item.family()]
+            .into_iter()
+            .chain(item.also().iter().map(String::as_str));
+        names.any(|name| name.to_lowercase().contains(word))
+    })
+}

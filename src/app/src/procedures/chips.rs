@@ -1,0 +1,140 @@
+//! Changing the patient: one control for each finding the procedure asks about.
+
+use super::supposing;
+use crate::{
+    browser::address::Address,
+    place::{Place, Supposed, View},
+    taught::catalogue,
+};
+use catalogue::{
+    findings::{Finding, Scale},
+    ids::FindingId,
+    procedures::Procedure,
+};
+use leptos::prelude::*;
+
+/// The controls for the supposed patient. What is chosen goes into the
+/// address, so that it survives a reload and can be passed on.
+#[component]
+pub fn Chips(
+    /// The procedure.
+    procedure: &'static Procedure,
+    /// The side of it that is shown.
+    view: View,
+    /// The patient as supposed so far.
+    supposed: Signal<Supposed>,
+) -> impl IntoView {
+    let address: Address = expect_context();
+    let suppose = Callback::new(move |(finding, value): (FindingId, Option<String>)| {
+        let mut next = supposed.get_untracked();
+        next.retain(|(each, _)| *each != finding);
+        next.extend(value.map(|value| (finding, value)));
+        address.amend(Place::Procedure(procedure.id.clone(), view, next));
+    });
+    let findings = supposing::asked(catalogue(), &procedure.id);
+    let controls: Vec<_> = findings
+        .into_iter()
+        .map(|finding| control(procedure, finding, supposed, suppose))
+        .collect();
+    (!controls.is_empty()).then(|| {
+        view! {
+            <fieldset class="patient" data-test="patient">
+                <legend class="stage-label">"For a patient like this"</legend>
+                <div class="patient-controls">{controls}</div>
+            </fieldset>
+        }
+    })
+}
+
+type Suppose = Callback<(FindingId, Option<String>)>;
+
+fn control(
+    procedure: &'static Procedure,
+    finding: &'static Finding,
+    supposed: Signal<Supposed>,
+    suppose: Suppose,
+) -> AnyView {
+    let value = Memo::new(move |_| {
+        supposed.with(|supposed| {
+            let mut all = supposed.iter();
+            all.find(|(id, _)| *id == finding.id)
+                .map(|(_, value)| value.clone())
+        })
+    });
+    match &finding.scale {
+        Scale::Flag { .. } => flag(finding, value, suppose).into_any(),
+        Scale::Words(words) => {
+            let usual = words.first().map(|word| word.id.clone());
+            let options = words
+                .iter()
+                .map(|word| (word.id.clone(), word.says.clone()))
+                .collect();
+            select(finding, usual.unwrap_or_default(), options, value, suppose).into_any()
+        }
+        Scale::Number { unit, usual, .. } => {
+            let mut numbers = supposing::telling_values(catalogue(), &procedure.id, finding);
+            numbers.push(*usual);
+            numbers.sort_unstable();
+            numbers.dedup();
+            let options = numbers
+                .into_iter()
+                .map(|number| (number.to_string(), format!("{number} {unit}")))
+                .collect();
+            select(finding, usual.to_string(), options, value, suppose).into_any()
+        }
+    }
+}
+
+fn flag(finding: &'static Finding, value: Memo<Option<String>>, suppose: Suppose) -> impl IntoView {
+    let set = move || value.with(|value| value.as_deref() == Some("yes"));
+    let toggle = move |_| {
+        let next = (!set()).then(|| "yes".to_string());
+        suppose.run((finding.id.clone(), next));
+    };
+    view! {
+        <label class="chip">
+            <input
+                type="checkbox"
+                prop:checked=set
+                on:change=toggle
+                data-test=format!("finding-{}", finding.id)
+            />
+            <span>{finding.name.as_str()}</span>
+        </label>
+    }
+}
+
+/// A list of values; the usual one stands for nothing chosen.
+fn select(
+    finding: &'static Finding,
+    usual: String,
+    options: Vec<(String, String)>,
+    value: Memo<Option<String>>,
+    suppose: Suppose,
+) -> impl IntoView {
+    let shown = {
+        let usual = usual.clone();
+        move || value.get().unwrap_or_else(|| usual.clone())
+    };
+    let choose = move |event| {
+        let chosen = event_target_value(&event);
+        let next = (chosen != usual).then_some(chosen);
+        suppose.run((finding.id.clone(), next));
+    };
+    let options: Vec<_> = options
+        .into_iter()
+        .map(|(id, says)| view! { <option value=id>{says}</option> })
+        .collect();
+    view! {
+        <label class="select">
+            <span>{finding.name.as_str()}</span>
+            <select
+                prop:value=shown
+                on:change=choose
+                data-test=format!("finding-{}", finding.id)
+            >
+                {options}
+            </select>
+        </label>
+    }
+}

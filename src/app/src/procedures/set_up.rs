@@ -1,0 +1,77 @@
+//! The tray of a procedure, derived for the patient the reader supposes.
+
+use super::{chips::Chips, supposing};
+use crate::{
+    parts::{announce::announcer, fold::Fold, item_link, tray::TrayView},
+    place::{Supposed, View},
+    taught::clinic,
+};
+use catalogue::{ids::ItemId, procedures::Procedure};
+use clinic::tray::Tray;
+use leptos::prelude::*;
+
+/// The set-up side of a procedure.
+#[component]
+pub fn SetUp(
+    /// The procedure.
+    procedure: &'static Procedure,
+    /// The patient the reader supposes.
+    supposed: Signal<Supposed>,
+) -> impl IntoView {
+    let clinic = clinic();
+    let tray = move || {
+        let patient = supposed.with(|supposed| supposing::patient(&clinic, supposed));
+        clinic.tray(&procedure.id, &patient)
+    };
+    let announcer = announcer();
+    // The first tray is seen; only what follows a change of patient is said.
+    Effect::new(move |before: Option<()>| {
+        supposed.track();
+        if before.is_some() {
+            announcer.say(spoken(&untrack(tray)));
+        }
+    });
+    let drawn = move || {
+        let tray = tray();
+        let pairs = tray.must_before.clone();
+        view! { <TrayView tray /> <OrderNotes pairs /> }
+    };
+    view! {
+        <Chips procedure view=View::SetUp supposed />
+        <p class="lead">
+            "Laid from the steps, in order of use. Tap a thing to see why it is there."
+        </p>
+        {drawn}
+    }
+}
+
+/// What a tray holds, in one sentence.
+fn spoken(tray: &Tray) -> String {
+    let items: usize = tray.stages.iter().map(|stage| stage.items.len()).sum();
+    let changes = tray.changes.len();
+    match changes {
+        0 => format!("The tray now has {items} things."),
+        1 => format!("The tray now has {items} things; 1 is changed for this patient."),
+        _ => format!("The tray now has {items} things; {changes} are changed for this patient."),
+    }
+}
+
+/// Pairs whose order matters, folded.
+#[component]
+fn OrderNotes(pairs: Vec<(ItemId, ItemId, String)>) -> impl IntoView {
+    let pair = |(first, then, because): &(ItemId, ItemId, String)| {
+        view! {
+            <div class="slip">
+                <dt>{item_link::name(first)} " before " {item_link::name(then)}</dt>
+                <dd>{because.clone()}</dd>
+            </div>
+        }
+    };
+    (!pairs.is_empty()).then(|| {
+        view! {
+            <Fold title="Where the order matters">
+                <dl class="slips">{pairs.iter().map(pair).collect_view()}</dl>
+            </Fold>
+        }
+    })
+}

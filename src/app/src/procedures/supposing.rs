@@ -1,0 +1,144 @@
+//! The patient a reader supposes: which findings a procedure asks about, and
+//! how an answer becomes a patient.
+
+use crate::place::Supposed;
+use catalogue::{
+    Catalogue,
+    condition::{Expr, When},
+    findings::{Finding, Known, Scale},
+    ids::{FindingId, ProcedureId},
+    quantity::Milli,
+    rules::Conclusion,
+};
+use clinic::{Clinic, patient::Patient};
+use std::collections::BTreeSet;
+
+/// The findings that change the tray or the steps of a procedure, in the order
+/// of a chart. A finding that follows from others is replaced by those.
+pub fn asked<'c>(catalogue: &'c Catalogue, procedure: &ProcedureId) -> Vec<&'c Finding> {
+    let mut search = Search::new(catalogue);
+    search.procedure(procedure);
+    search.findings()
+}
+
+/// A number for each of the ranges into which the conditions of a procedure
+/// part a finding, the least first.
+pub fn telling_values(
+    catalogue: &Catalogue,
+    procedure: &ProcedureId,
+    finding: &Finding,
+) -> Vec<Milli> {
+    let Scale::Number {
+        least, most, step, ..
+    } = &finding.scale
+    else {
+        return Vec::new();
+    };
+    let mut search = Search::new(catalogue);
+    search.procedure(procedure);
+    let mut bounds: Vec<i32> = search
+        .bounds
+        .iter()
+        .filter(|(id, _)| *id == finding.id)
+        .map(|(_, bound)| bound.0)
+        .collect();
+    bounds.push(least.0);
+    bounds.push(most.0);
+    bounds.sort_unstable();
+    bounds.dedup();
+    let mut values: Vec<i32> = bounds
+        .windows(2)
+        .map(|pair| on_step(i32::midpoint(pair[0], pair[1]), least.0, step.0))
+        .collect();
+    values.dedup();
+    values.into_iter().map(Milli).collect()
+}
+
+/// The nearest value that can be recorded, at or below `value`.
+fn on_step(value: i32, least: i32, step: i32) -> i32 {
+    if step <= 0 {
+        return value;
+    }
+    least + (value - least) / step * step
+}
+
+/// The usual patient with what the reader supposes, and all that follows. What
+/// the catalogue does not know is left out: an old link still shows a tray.
+pub fn patient(clinic: &Clinic, supposed: &Supposed) -> Patient {
+    let mut patient = clinic.usual_patient();
+    for (finding, value) in supposed {
+        patient = match Milli::parse(value) {
+            Ok(number) => clinic.with_number(&patient, finding.as_str(), number),
+            Err(_) => clinic.with(&patient, finding.as_str(), value),
+        };
+    }
+    clinic.reason(&patient).patient
+}
+
+/// The walk through a procedure's conditions.
+struct Search<'c> {
+    catalogue: &'c Catalogue,
+    visited: BTreeSet<&'c ProcedureId>,
+    found: BTreeSet<&'c FindingId>,
+    bounds: BTreeSet<(FindingId, Milli)>,
+}
+
+impl<'c> Search<'c> {
+    fn new(catalogue: &'c Catalogue) -> Self {
+        Self {
+            catalogue,
+            visited: BTreeSet::new(),
+            found: BTreeSet::new(),
+            bounds: BTreeSet::new(),
+        }
+    }
+
+    fn procedure(&mut self, id: &ProcedureId) {
+        let Some(procedure) = self.catalogue.procedure(id) else {
+            return;
+        };
+        if !self.visited.insert(&procedure.id) {
+            return;
+        }
+        for step in &procedure.steps {
+            self.condition(step.when.as_ref());
+            if let Some(included) = &step.include {
+                self.procedure(included);
+            }
+        }
+        for variation in &procedure.variations {
+            self.condition(Some(&variation.when));
+        }
+    }
+
+    fn condition(&mut self, when: Option<&'c When>) {
+        for atom in when.into_iter().flat_map(|when| when.expr().atoms()) {
+            if let Expr::Compare(finding, _, bound, _) = atom {
+                self.bounds.insert((finding.clone(), *bound));
+            }
+            if let Some(finding) = atom.finding()
+                && self.found.insert(finding)
+            {
+                self.behind(finding);
+            }
+        }
+    }
+
+    /// What a derived finding follows from.
+    fn behind(&mut self, finding: &FindingId) {
+        let catalogue = self.catalogue;
+        for rule in &catalogue.rules {
+            let finds = |then: &Conclusion| matches!(then, Conclusion::Find { finding: found, .. } if found == finding);
+            if rule.then.iter().any(finds) {
+                self.condition(Some(&rule.when));
+            }
+        }
+    }
+
+    fn findings(&self) -> Vec<&'c Finding> {
+        let findings = self.catalogue.findings.iter();
+        findings
+            .filter(|finding| finding.known != Known::Derived && self.found.contains(&finding.id))
+            .collect()
+    }
+}

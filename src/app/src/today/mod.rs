@@ -1,0 +1,140 @@
+//! Today: what is under way, and what comes next.
+
+mod next;
+
+use crate::{
+    cases::level,
+    log::log,
+    parts::{
+        icon::{Icon, icon},
+        page::Page,
+    },
+    place::Place,
+    procedures::{lesson_place, reading_minutes},
+    taught::catalogue,
+};
+use leptos::prelude::*;
+use record::folds;
+
+/// The screen.
+#[component]
+pub fn TodayScreen() -> impl IntoView {
+    let fresh = log().memo(|events| {
+        folds::lessons_read(events).is_empty()
+            && folds::under_way(events).is_empty()
+            && folds::finished_cases(events).is_empty()
+    });
+    view! {
+        <Page title="Today">
+            {move || fresh.get().then(welcome)}
+            <div class="cards">
+                <UnderWay />
+                <NextLesson />
+                <NextCase />
+            </div>
+        </Page>
+    }
+}
+
+/// Said as long as nothing was done.
+fn welcome() -> impl IntoView {
+    view! {
+        <p class="lead" data-test="welcome">
+            "Lay the tray, say why, mix, foresee, and show that you can. Ten minutes at a time, with or without a signal."
+        </p>
+    }
+}
+
+/// A card that leads somewhere.
+fn card(
+    label: &'static str,
+    name: &'static str,
+    note: String,
+    go: &'static str,
+    to: &Place,
+    test: &'static str,
+) -> AnyView {
+    let class = if test == "resume-case" {
+        "card card-due"
+    } else {
+        "card"
+    };
+    view! {
+        <a class=class href=to.fragment() data-test=test>
+            <span class="stage-label">{label}</span>
+            <span class="card-name">{name}</span>
+            <span class="card-note">{note}</span>
+            <span class="card-go">{go} {icon(Icon::Onwards)}</span>
+        </a>
+    }
+    .into_any()
+}
+
+/// Cases that wait to be gone on with, the latest first.
+#[component]
+fn UnderWay() -> impl IntoView {
+    let catalogue = catalogue();
+    let open = log().memo(|events| {
+        let sittings = folds::under_way(events).into_iter().rev();
+        let short = sittings.map(|it| (it.case, it.seed, it.answers.len()));
+        short.collect::<Vec<_>>()
+    });
+    let one = move |(case, seed, answers): (String, u64, usize)| {
+        let frame = catalogue.case(&case.as_str().into())?;
+        let place = Place::Case(frame.id.clone(), seed);
+        let done = match answers {
+            0 => "Just begun".to_string(),
+            1 => "1 decision made".into(),
+            many => format!("{many} decisions made"),
+        };
+        Some(card(
+            "Under way",
+            &frame.title,
+            done,
+            "Go on",
+            &place,
+            "resume-case",
+        ))
+    };
+    move || open.get().into_iter().filter_map(one).collect_view()
+}
+
+/// The next lesson that was not read.
+#[component]
+fn NextLesson() -> impl IntoView {
+    let catalogue = catalogue();
+    let next = log().memo(move |events| next::lesson(catalogue, events).map(|it| it.id.clone()));
+    move || {
+        let lesson = catalogue.lesson(&next.get()?)?;
+        let minutes = format!("{} min", reading_minutes(lesson));
+        let place = lesson_place(catalogue, &lesson.id);
+        Some(card(
+            "Next to read",
+            &lesson.title,
+            minutes,
+            "Read",
+            &place,
+            "next-lesson",
+        ))
+    }
+}
+
+/// The next case that was never begun.
+#[component]
+fn NextCase() -> impl IntoView {
+    let catalogue = catalogue();
+    let next = log().memo(move |events| next::case(catalogue, events).map(|it| it.id.clone()));
+    move || {
+        let frame = catalogue.case(&next.get()?)?;
+        let place = Place::Case(frame.id.clone(), 1);
+        let note = level(frame.level).to_string();
+        Some(card(
+            "Next patient",
+            &frame.title,
+            note,
+            "Begin",
+            &place,
+            "next-case",
+        ))
+    }
+}
