@@ -6,7 +6,8 @@ use crate::plate::{Ink, Part, Shape, in_a_row};
 use crate::point::{Point, pt};
 use crate::spine::{Rod, Segment, Spine};
 use crate::tip::Tip;
-use crate::tip_views::{broad, narrow};
+use crate::tip_face::broad;
+use crate::tip_side::narrow;
 use serde::{Deserialize, Serialize};
 
 /// How a handle is made to be held.

@@ -21,6 +21,7 @@
 //! ```
 
 mod blade;
+mod bottle;
 mod bur;
 mod clamp;
 mod crossing;
@@ -29,14 +30,17 @@ mod figure;
 mod hand;
 mod hinged;
 mod needle;
+mod paste;
 mod plate;
 mod point;
 mod spine;
 mod tip;
-mod tip_views;
+mod tip_face;
+mod tip_side;
 mod vessel;
 
 pub use blade::{Blade, CENTIGRADE, Cut, Measured};
+pub use bottle::{Bottle, Closure};
 pub use bur::{Bur, BurShank, Cutting, Head};
 pub use clamp::Clamp;
 pub use fault::Fault;
@@ -44,11 +48,12 @@ pub use figure::{Figure, Piece};
 pub use hand::{End, Grip, Hand, Handle};
 pub use hinged::{Arm, Hinged, Pivot};
 pub use needle::Needle;
+pub use paste::PasteSyringe;
 pub use plate::{Ink, Mark, Part, Plate, Shape, TRAY_MM};
 pub use point::Point;
 pub use spine::Segment;
 pub use tip::{PaddleEnd, Tip, Toe};
-pub use vessel::{Bottle, Capsule, Closure, PasteSyringe, Tube};
+pub use vessel::{Capsule, Tube};
 
 use plate::{bounds, in_a_row};
 use point::pt;

@@ -35,11 +35,12 @@ fn near(drawn: f32, meant: f32, what: &str) {
     assert!((drawn - meant).abs() < 0.02, "{what}: {drawn}, not {meant}");
 }
 
+/// Width in tenths, edge, length, angle, how it cuts, name.
+type Formula = (f32, Option<f32>, f32, f32, Cut, &'static str);
+
 /// Black's formulas and what they mean in millimetres and degrees. The examples are those of a
 /// handbook of operative dentistry (values from memory); the rule that reads them is Black's own
 /// (*Technical Procedures*, 1899, p. 26; *Operative Dentistry* vol. 2, 1908, pp. 22-24).
-type Formula = (f32, Option<f32>, f32, f32, Cut, &'static str);
-
 const FORMULAS: [Formula; 5] = [
     (15.0, None, 8.0, 14.0, Cut::Hoe, "15-8-14 hoe"),
     (10.0, None, 7.0, 14.0, Cut::Hatchet, "10-7-14 hatchet"),
