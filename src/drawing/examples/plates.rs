@@ -7,10 +7,9 @@ use std::fmt::Write;
 use std::path::{Path, PathBuf};
 use std::{env, fs};
 
-const PAGE: &str = "body{margin:0;font:14px system-ui}section{display:flex;flex-wrap:wrap;gap:12px;\
-padding:16px;background:#fbfaf6;color:#1f3a4d}section.dark{background:#14212a;color:#c9dbe6}\
-figure{margin:0;padding:8px;width:350px;border:1px solid #8884}figcaption{font-weight:600}\
-svg{display:block;margin:6px auto;max-width:100%;max-height:200px}";
+const PAGE: &str = "body{margin:0;font:14px system-ui;display:flex;flex-wrap:wrap;gap:12px;\
+padding:16px;background:var(--enamel);color:var(--ink)}figure{margin:0;padding:8px;width:350px;\
+border:1px solid #8884}figcaption{font-weight:600}svg{margin:6px auto}";
 
 fn svg(plate: &Plate, width: f32, height: f32) -> String {
     let scale = (width / plate.width_mm).min(height / plate.height_mm);
@@ -45,7 +44,8 @@ fn main() -> Result<(), Box<dyn Error>> {
     let from = args
         .next()
         .unwrap_or_else(|| here.join("../../content/drawings"));
-    let style = fs::read_to_string(here.join("plate.css"))?;
+    let read = |part: &str| fs::read_to_string(here.join("../../style").join(part));
+    let style = read("tokens.css")? + &read("parts/drawing.css")? + PAGE;
     fs::create_dir_all(&out)?;
     let mut files: Vec<_> = fs::read_dir(from)?.collect::<Result<_, _>>()?;
     files.sort_by_key(fs::DirEntry::path);
@@ -65,11 +65,12 @@ fn main() -> Result<(), Box<dyn Error>> {
             }
             count += 1;
         }
-        let mut page = format!("<!doctype html><meta charset=utf-8><style>{PAGE}{style}</style>");
-        write!(page, "<section>{figures}</section>")?;
-        write!(page, "<section class=dark>{figures}</section>")?;
-        let name = path.with_extension("html");
-        fs::write(out.join(name.file_name().ok_or("no file name")?), page)?;
+        for theme in ["light", "dark"] {
+            let mut page = format!("<!doctype html><html data-theme={theme}><meta charset=utf-8>");
+            write!(page, "<style>{style}</style>{figures}")?;
+            let name = path.with_extension(format!("{theme}.html"));
+            fs::write(out.join(name.file_name().ok_or("no file name")?), page)?;
+        }
     }
     println!("{count} drawings, {faults} faults");
     Ok(())
