@@ -2,18 +2,13 @@
 
 use std::process::Command;
 
-use anyhow::Result;
-
 use crate::command;
 use crate::needs::Need;
 use crate::repo::Repo;
 use crate::toolchain::{self, Wasm};
 
 /// Looks at everything and installs nothing.
-///
-/// # Errors
-/// None: what is missing is what this is for.
-pub fn doctor(repo: &Repo) -> Result<()> {
+pub fn doctor(repo: &Repo) {
     println!("To build and serve the page:");
     let cargo = command::output(Command::new(toolchain::cargo()).arg("--version"));
     line(
@@ -44,7 +39,6 @@ pub fn doctor(repo: &Repo) -> Result<()> {
         }
     }
     println!("\nWhat is missing is installed when it is first needed, where the system lets us.");
-    Ok(())
 }
 
 fn line(what: &str, found: bool, more: &str) {

@@ -75,7 +75,10 @@ fn run(arguments: &[String]) -> Result<()> {
         "check" => check::check(&repo),
         "test" => test::test(&repo, &options),
         "bench" => bench::bench(&repo),
-        "doctor" => doctor::doctor(&repo),
+        "doctor" => {
+            doctor::doctor(&repo);
+            Ok(())
+        }
         "help" | "--help" | "-h" => {
             print!("{HELP}");
             Ok(())

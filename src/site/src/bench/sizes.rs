@@ -5,6 +5,8 @@ use std::path::Path;
 
 use anyhow::{Context, Result};
 
+use crate::build::compress::Coding;
+
 /// All that a first visit fetches until the page can be used, brotli.
 const FIRST_VISIT_BUDGET: u64 = 300_000;
 
@@ -47,7 +49,7 @@ pub fn measure(folder: &Path) -> Result<Vec<Size>> {
     let mut sizes = fs::read_dir(folder)
         .with_context(|| format!("{} cannot be read.", folder.display()))?
         .filter_map(|entry| entry.ok()?.file_name().into_string().ok())
-        .filter(|name| !name.ends_with(".br") && !name.ends_with(".gz"))
+        .filter(|name| !Coding::ALL.iter().any(|coding| coding.is_of(name)))
         .map(|name| {
             Ok(Size {
                 raw: weigh(&name)?,

@@ -1,6 +1,7 @@
 //! Smaller copies of a file, made once so that every host can send them.
 
 use std::io::Write;
+use std::path::Path;
 
 use anyhow::{Context, Result};
 use flate2::Compression;
@@ -25,6 +26,13 @@ impl Coding {
             Self::Brotli => "br",
             Self::Gzip => "gz",
         }
+    }
+
+    /// Whether a file of this name is a copy in this coding.
+    pub fn is_of(self, name: &str) -> bool {
+        Path::new(name)
+            .extension()
+            .is_some_and(|extension| extension == self.extension())
     }
 
     /// What HTTP calls it.

@@ -1,5 +1,7 @@
 //! The service worker, with the list of files that make up one build.
 
+use std::fmt::Write as _;
+
 use anyhow::Result;
 
 use super::names::{Asset, digest};
@@ -15,11 +17,15 @@ const NAME: &str = "sw.js";
 /// # Errors
 /// When its file cannot be read or has lost a gap.
 pub fn keeping(repo: &Repo, page: &Asset, parts: &[&Asset]) -> Result<Asset> {
-    let files = std::iter::once(("./", page))
-        .chain(parts.iter().map(|part| (part.name.as_str(), *part)))
-        .map(|(name, asset)| format!("  [\"{name}\", \"{}\"],\n", asset.integrity))
-        .collect::<String>();
-    let files = format!("[\n{files}]");
+    let mut files = format!("[\n  [\"./\", \"{}\"],\n", page.integrity);
+    for Asset {
+        name, integrity, ..
+    } in parts
+    {
+        // Writing to a text cannot fail.
+        let _ = writeln!(files, "  [\"{name}\", \"{integrity}\"],");
+    }
+    files.push(']');
     let build = digest(files.as_bytes());
     let text = fill(
         "src/app/glue/worker.js",

@@ -57,6 +57,8 @@ impl Browsers {
         let server = std::env::current_exe().context("The site tool cannot find itself.")?;
         program
             .envs(self.0.iter().map(|(name, path)| (name, path)))
+            // A journey that fails says in words where it stood.
+            .env("RUST_BACKTRACE", "0")
             .env("TRAYWARD_SITE", server)
             .env("TRAYWARD_DIST", repo.dist())
             .env("TRAYWARD_SHOTS", repo.target().join("shots"));

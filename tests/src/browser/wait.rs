@@ -1,0 +1,97 @@
+//! Waiting for what a reader would wait for.
+
+use std::time::{Duration, Instant};
+
+use anyhow::{Result, bail};
+use serde_json::json;
+
+use super::page::Page;
+
+const PATIENCE: Duration = Duration::from_secs(15);
+const GLANCE: Duration = Duration::from_millis(25);
+
+impl Page {
+    /// Waits until a JavaScript expression holds.
+    ///
+    /// # Errors
+    /// When it does not hold in time: says what was on screen and leaves a picture.
+    pub async fn until(&self, what: &str, expression: &str) -> Result<()> {
+        let begun = Instant::now();
+        // While the page is being loaded the browser may have no answer.
+        while !self
+            .value::<bool>(&format!("!!({expression})"))
+            .await
+            .unwrap_or(false)
+        {
+            if begun.elapsed() > PATIENCE {
+                let shot = format!(
+                    "waited-for-{}",
+                    what.replace(|c: char| !c.is_alphanumeric(), "-")
+                );
+                let _ = self.shot(&shot).await;
+                let text = self.text("body").await.unwrap_or_default();
+                bail!("Waited in vain for {what}. See the picture {shot}. On screen:\n{text}");
+            }
+            tokio::time::sleep(GLANCE).await;
+        }
+        Ok(())
+    }
+
+    /// Waits until the program runs and the page can be used.
+    ///
+    /// # Errors
+    /// When it does not come to that.
+    pub async fn ready(&self) -> Result<()> {
+        self.until(
+            "the page to be ready",
+            "document.body?.hasAttribute('data-ready')",
+        )
+        .await
+    }
+
+    /// Waits until this build is kept on the device and its worker serves the page.
+    ///
+    /// # Errors
+    /// When it does not come to that.
+    pub async fn kept_offline(&self) -> Result<()> {
+        self.until("the page to be kept", "navigator.serviceWorker?.controller")
+            .await
+    }
+
+    /// Waits until an element can be seen.
+    ///
+    /// # Errors
+    /// When none can be seen in time.
+    pub async fn see(&self, css: &str) -> Result<()> {
+        let found = format!(
+            "[...document.querySelectorAll({})].some((e) => e.checkVisibility({{ visibilityProperty: true }}))",
+            json!(css)
+        );
+        self.until(css, &found).await
+    }
+
+    /// Waits until no element that matches can be seen.
+    ///
+    /// # Errors
+    /// When one stays.
+    pub async fn see_no(&self, css: &str) -> Result<()> {
+        let gone = format!(
+            "[...document.querySelectorAll({})].every((e) => !e.checkVisibility({{ visibilityProperty: true }}))",
+            json!(css)
+        );
+        self.until(&format!("no {css}"), &gone).await
+    }
+
+    /// Waits until an element shows a text.
+    ///
+    /// # Errors
+    /// When it does not in time.
+    pub async fn read(&self, css: &str, text: &str) -> Result<()> {
+        let found = format!(
+            "[...document.querySelectorAll({})].some((e) => e.innerText.includes({}))",
+            json!(css),
+            json!(text)
+        );
+        self.until(&format!("{css} to show {text}"), &found).await
+    }
+}
