@@ -14,8 +14,10 @@ use catalogue::{
 pub struct PlacedStep {
     /// The procedure or set-up that the step is written in.
     pub procedure: ProcedureId,
-    /// The stage: the phase of the outermost procedure, or of the set-up where one is included.
+    /// The stage: the phase of the treatment in which the step stands.
     pub stage: String,
+    /// The set-up that the treatment includes here, if the step comes with one.
+    pub set: Option<ProcedureId>,
     /// The step, with items changed as the patient needs.
     pub step: Step,
 }
@@ -40,6 +42,8 @@ pub struct TrayItem {
     pub reason: String,
     /// Where it waits.
     pub place: Place,
+    /// The set-up that brings it, if one does.
+    pub set: Option<ProcedureId>,
 }
 
 /// A stage of use.
@@ -128,7 +132,7 @@ impl Clinic {
         &'c self,
         procedure: &'c Procedure,
         patient: &Patient,
-        within: Option<&str>,
+        within: Option<(&str, &ProcedureId)>,
         changes: &mut Vec<&'c Variation>,
         into: &mut Vec<PlacedStep>,
     ) {
@@ -144,19 +148,20 @@ impl Clinic {
             .iter()
             .filter(|s| self.applies(s.when.as_ref(), patient))
         {
-            // A set-up's steps stand under its name, unless it is included at a stage of its own kind.
+            // A set-up's steps stand in the stage of the treatment that includes it.
             match step
                 .include
                 .as_ref()
                 .and_then(|id| self.catalogue.procedure(id))
             {
                 Some(included) => {
-                    let stage = within.unwrap_or(&step.phase).to_owned();
-                    self.collect(included, patient, Some(&stage), changes, into);
+                    let within = within.unwrap_or((&step.phase, &included.id));
+                    self.collect(included, patient, Some(within), changes, into);
                 }
                 None => into.push(PlacedStep {
                     procedure: procedure.id.clone(),
-                    stage: within.unwrap_or(&step.phase).to_owned(),
+                    stage: within.map_or(&*step.phase, |(stage, _)| stage).to_owned(),
+                    set: within.map(|(_, set)| set.clone()),
                     step: changed(step, changes),
                 }),
             }
@@ -170,7 +175,7 @@ impl Clinic {
         let steps = self.steps(procedure, patient);
         for placed in &steps {
             for each in &placed.step.uses.0 {
-                self.lay(&mut tray, &placed.stage, each, Need::Needed);
+                self.lay(&mut tray, placed, each, Need::Needed);
             }
         }
         let needed: Vec<ItemId> = tray.items().map(|(_, i)| i.item.clone()).collect();
@@ -182,7 +187,7 @@ impl Clinic {
                 .iter()
                 .filter(|u| !needed.contains(&u.item))
             {
-                self.lay(&mut tray, &placed.stage, each, Need::IfCalled);
+                self.lay(&mut tray, placed, each, Need::IfCalled);
             }
         }
         let order: Vec<&str> = steps.iter().map(|s| s.stage.as_str()).collect();
@@ -194,7 +199,7 @@ impl Clinic {
         tray
     }
 
-    fn lay(&self, tray: &mut Tray, stage: &str, each: &Use, need: Need) {
+    fn lay(&self, tray: &mut Tray, placed: &PlacedStep, each: &Use, need: Need) {
         if tray.items().any(|(_, i)| i.item == each.item) {
             return;
         }
@@ -206,11 +211,12 @@ impl Clinic {
                 .catalogue
                 .item(&each.item)
                 .map_or(Place::Tray, Item::place),
+            set: placed.set.clone(),
         };
-        match tray.stages.iter_mut().find(|s| s.title == stage) {
+        match tray.stages.iter_mut().find(|s| s.title == placed.stage) {
             Some(stage) => stage.items.push(item),
             None => tray.stages.push(Stage {
-                title: stage.into(),
+                title: placed.stage.clone(),
                 items: vec![item],
             }),
         }

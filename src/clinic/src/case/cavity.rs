@@ -1,0 +1,332 @@
+//! The open tooth: the plan, and what goes into the cavity.
+//!
+//! The student says what the dentist will call for; then the dentist settles
+//! on one of the right ways, so that what follows has one course.
+
+use super::{
+    choice::{Choice, Decision, Form},
+    draw::Visit,
+    seed::Seed,
+};
+use crate::{
+    Reason,
+    layers::{LayerVerdict, Stack},
+    standing::Standing,
+};
+use catalogue::{
+    findings::Known,
+    ids::{CompetencyId, ItemId},
+    items::Role,
+    plans::Plan,
+};
+
+impl Visit<'_> {
+    /// What the visit turns into now.
+    pub fn plan(&self) -> Decision {
+        let catalogue = self.clinic.catalogue();
+        let found: Vec<String> = self
+            .clinic
+            .facts(&self.case.opened, Known::Opening)
+            .into_iter()
+            .map(|f| format!("{}: {}", f.name, f.says))
+            .collect();
+        let choices = self
+            .clinic
+            .plan_verdicts(&self.after)
+            .into_iter()
+            .filter_map(|verdict| {
+                let plan = catalogue.plan(&verdict.plan)?;
+                let reasons = or_say(verdict.reasons, "Nothing in the findings asks for it.");
+                Some(
+                    Choice::new(plan.id.as_str(), plan.name.clone(), verdict.standing)
+                        .because(reasons),
+                )
+            })
+            .collect();
+        let proof = self
+            .after
+            .fired
+            .iter()
+            .map(|&r| self.clinic.rule(r))
+            .find(|rule| {
+                rule.then.iter().any(|c| {
+                    matches!(c, catalogue::rules::Conclusion::Plan { plan, strength }
+                        if *plan == self.case.plan && *strength <= catalogue::rules::Strength::May)
+                })
+            })
+            .map(|rule| self.clinic.proof(&self.after, rule));
+        let settled = self
+            .plan_data()
+            .map(|p| format!("The dentist settles on: {}. {}", p.name, p.about));
+        Decision {
+            id: "plan".into(),
+            name: "Foresee the plan".into(),
+            lead: format!(
+                "The dentist opens the tooth. “{}” {}.",
+                self.case.opening,
+                found.join(". ")
+            ),
+            question: "What do you expect the dentist to do now?".into(),
+            form: Form::One,
+            choices,
+            competency: CompetencyId::from("pulp-and-depth"),
+            reasons: Vec::new(),
+            proof,
+            then: settled.unwrap_or_default(),
+        }
+    }
+
+    pub(super) fn plan_data(&self) -> Option<&Plan> {
+        self.clinic.catalogue().plan(&self.case.plan)
+    }
+
+    /// What closes the tooth, what lies on the floor and what goes between,
+    /// where the plan closes the tooth with a filling.
+    pub fn cavity(&self, chance: &mut Seed) -> Vec<Decision> {
+        let Some(closes) = self.plan_data().and_then(|p| p.closes) else {
+            return Vec::new();
+        };
+        let mut decisions = Vec::new();
+        let mut stack = Stack::default();
+        stack.closing = self.settle(&mut decisions, self.closing(closes, &stack), chance);
+        stack.liner = self.settle(&mut decisions, self.layer(Role::Liner, &stack), chance);
+        stack.base = self.settle(&mut decisions, self.layer(Role::Base, &stack), chance);
+        if closes == Role::Temporary {
+            decisions.extend(self.at_review(&stack));
+        }
+        decisions
+    }
+
+    /// The dentist takes one of the best options; the decision says which.
+    fn settle(
+        &self,
+        into: &mut Vec<Decision>,
+        mut decision: Decision,
+        chance: &mut Seed,
+    ) -> Option<ItemId> {
+        let best = decision.choices.iter().map(|c| c.standing).min()?;
+        let options: Vec<&Choice> = decision
+            .choices
+            .iter()
+            .filter(|c| c.standing == best)
+            .collect();
+        let taken = (*chance.pick(&options)?).clone();
+        let item = taken.shows.first().cloned();
+        decision.then = match item {
+            Some(_) => format!("The dentist asks for: {}.", lower_first(&taken.label)),
+            None => "The dentist wants nothing there.".into(),
+        };
+        into.push(decision);
+        item
+    }
+
+    /// Which material closes the tooth today. Materials of the other kind stand
+    /// among the options: a permanent filling where a temporary is planned.
+    fn closing(&self, closes: Role, stack: &Stack) -> Decision {
+        let other = if closes == Role::Temporary {
+            Role::Permanent
+        } else {
+            Role::Temporary
+        };
+        let mut choices =
+            self.material_choices(self.clinic.layer_verdicts(&self.after, closes, stack));
+        let against = self
+            .plan_data()
+            .map(|p| format!("The plan is: {}.", p.name.to_lowercase()));
+        for verdict in self.clinic.layer_verdicts(&self.after, other, stack) {
+            let Some(item) = verdict.item else { continue };
+            if choices.iter().any(|c| c.shows.contains(&item)) {
+                continue;
+            }
+            let standing = if verdict.standing == Standing::Unsafe {
+                Standing::Unsafe
+            } else {
+                Standing::Wrong
+            };
+            let mut reasons = plain(against.clone().unwrap_or_default());
+            if standing == Standing::Unsafe {
+                reasons.extend(verdict.reasons);
+            }
+            let name = self.clinic.catalogue().item_name(&item);
+            choices.push(
+                Choice::new(item.as_str(), name, standing)
+                    .showing(&item)
+                    .because(reasons),
+            );
+        }
+        self.material_decision(
+            "closing",
+            "Close the tooth",
+            "Which material will the dentist want for closing the tooth today?",
+            choices,
+        )
+    }
+
+    fn layer(&self, role: Role, stack: &Stack) -> Decision {
+        let choices = self.material_choices(self.clinic.layer_verdicts(&self.after, role, stack));
+        let (id, name, question) = match role {
+            Role::Liner => (
+                "liner",
+                "Line the floor",
+                "What goes on the deepest dentine first?",
+            ),
+            _ => (
+                "base",
+                "Base the floor",
+                "What goes over that, before the tooth is closed?",
+            ),
+        };
+        self.material_decision(id, name, question, choices)
+    }
+
+    fn material_decision(
+        &self,
+        id: &str,
+        name: &str,
+        question: &str,
+        choices: Vec<Choice>,
+    ) -> Decision {
+        Decision {
+            id: id.into(),
+            name: name.into(),
+            lead: String::new(),
+            question: question.into(),
+            form: Form::One,
+            choices,
+            competency: CompetencyId::from("materials"),
+            reasons: Vec::new(),
+            proof: None,
+            then: String::new(),
+        }
+    }
+
+    fn material_choices(&self, verdicts: Vec<LayerVerdict>) -> Vec<Choice> {
+        verdicts
+            .into_iter()
+            .map(|verdict| match verdict.item {
+                Some(item) => {
+                    let name = self.clinic.catalogue().item_name(&item);
+                    let reasons = or_say(verdict.reasons, "Nothing here asks for it.");
+                    Choice::new(item.as_str(), name, verdict.standing)
+                        .showing(&item)
+                        .because(reasons)
+                }
+                None => {
+                    let reasons = or_say(verdict.reasons, "No rule asks for anything here.");
+                    Choice::new("nothing", "Nothing", verdict.standing).because(reasons)
+                }
+            })
+            .collect()
+    }
+
+    /// What becomes of the temporary when the planned filling goes in.
+    fn at_review(&self, stack: &Stack) -> Option<Decision> {
+        let catalogue = self.clinic.catalogue();
+        let temporary = catalogue.material(stack.closing.as_ref()?)?;
+        let permanent = self.clinic.catalogue().plan(&"permanent-today".into())?;
+        let later = self
+            .clinic
+            .reason(&self.clinic.settled(&self.case.opened, permanent));
+        let filling = self
+            .clinic
+            .layer_verdicts(&later, Role::Permanent, &Stack::default())
+            .into_iter()
+            .filter(|v| v.standing == Standing::Right)
+            .find_map(|v| v.item)?;
+        let above = Stack {
+            closing: Some(filling.clone()),
+            ..Stack::default()
+        };
+        let as_base = self
+            .clinic
+            .layer_verdicts(&later, Role::Base, &above)
+            .into_iter()
+            .find(|v| v.item.as_ref() == Some(&temporary.id))
+            .unwrap_or(LayerVerdict {
+                item: None,
+                standing: Standing::Wrong,
+                reasons: Vec::new(),
+            });
+        let base_standing = as_base.standing.max(Standing::Acceptable);
+        let conflict: Vec<Reason> = temporary
+            .not_under
+            .iter()
+            .filter(|c| {
+                catalogue
+                    .material(&filling)
+                    .is_some_and(|f| f.class == c.class)
+            })
+            .map(|c| Reason {
+                because: c.because.clone(),
+                sources: c.sources.clone(),
+                rule: None,
+            })
+            .collect();
+        let name = |id: &ItemId| lower_first(catalogue.item_name(id));
+        let (what, over) = (name(&temporary.id), name(&filling));
+        let choices = vec![
+            Choice::new(
+                "all-out",
+                format!("All of the {what} comes out and the cavity is cleaned"),
+                Standing::Right,
+            )
+            .because(or_say(
+                conflict.clone(),
+                "A clean cavity serves any filling.",
+            )),
+            Choice::new(
+                "left-as-base",
+                format!("A layer of the {what} stays as a base"),
+                base_standing,
+            )
+            .because(or_say(as_base.reasons, "It is no base under this filling.")),
+            Choice::new(
+                "on-top",
+                format!("The {over} is placed on top of all of it"),
+                Standing::Wrong,
+            )
+            .because(plain(format!(
+                "A temporary is too weak to carry the {over}, and leaves it no depth."
+            ))),
+        ];
+        Some(Decision {
+            id: "at-review".into(),
+            name: "Look ahead".into(),
+            lead: format!("Suppose that at the review all is well, and the {over} goes in."),
+            question: "What becomes of the temporary then?".into(),
+            form: Form::One,
+            choices,
+            competency: CompetencyId::from("materials"),
+            reasons: Vec::new(),
+            proof: None,
+            then: String::new(),
+        })
+    }
+}
+
+/// The reasons, or this sentence where there is none.
+pub(super) fn or_say(reasons: Vec<Reason>, sentence: &str) -> Vec<Reason> {
+    if reasons.is_empty() {
+        plain(sentence.into())
+    } else {
+        reasons
+    }
+}
+
+/// A reason that follows from the case itself and needs no source.
+pub(super) fn plain(because: String) -> Vec<Reason> {
+    vec![Reason {
+        because,
+        sources: Vec::new(),
+        rule: None,
+    }]
+}
+
+/// The text with a small first letter, for the middle of a sentence.
+pub(super) fn lower_first(text: &str) -> String {
+    let mut chars = text.chars();
+    match chars.next() {
+        Some(first) => first.to_lowercase().chain(chars).collect(),
+        None => String::new(),
+    }
+}

@@ -1,0 +1,220 @@
+//! Drawing a patient and a story from a frame.
+
+use super::{choice::Decision, seed::Seed};
+use crate::{
+    Clinic,
+    engine::Conclusions,
+    patient::{Patient, Value},
+};
+use catalogue::{
+    cases::CaseFrame,
+    findings::{Finding, Known, Scale},
+    given::Given,
+    ids::{CaseId, FindingId, PlanId, ProcedureId},
+    quantity::Milli,
+};
+
+/// How often a draw is tried before a frame counts as impossible. Frames are
+/// checked when the catalogue is built, so the page never gets near it.
+const TRIES: usize = 200;
+
+/// A line of the chart, or of what the dentist finds.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Fact {
+    /// The finding.
+    pub finding: FindingId,
+    /// Its name.
+    pub name: String,
+    /// What it is for this patient.
+    pub says: String,
+    /// Whether it is the usual, unremarkable value.
+    pub usual: bool,
+}
+
+/// A case: one patient, one visit.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Case {
+    /// The frame it was drawn from.
+    pub frame: CaseId,
+    /// The seed it was drawn by.
+    pub seed: u64,
+    /// Its title.
+    pub title: String,
+    /// The tooth, in the two-digit FDI notation.
+    pub tooth: u8,
+    /// The patient's age in years.
+    pub age: u8,
+    /// Why the patient comes.
+    pub reason: String,
+    /// What the patient says.
+    pub words: String,
+    /// What the dentist says on opening the tooth.
+    pub opening: String,
+    /// The procedure the visit was booked for.
+    pub booked: ProcedureId,
+    /// The patient as the chart has it, before the tooth is opened.
+    pub chart: Patient,
+    /// The patient once the tooth is open.
+    pub opened: Patient,
+    /// The plan that the dentist settles on.
+    pub plan: PlanId,
+    /// The decisions, in order.
+    pub decisions: Vec<Decision>,
+}
+
+/// What the parts of a case are built from.
+pub(super) struct Visit<'c> {
+    pub clinic: &'c Clinic,
+    pub case: &'c Case,
+    /// What follows from the chart alone.
+    pub before: Conclusions,
+    /// What follows once the tooth is open and the plan settled.
+    pub after: Conclusions,
+    /// The procedure of the plan, if it has one.
+    pub procedure: Option<ProcedureId>,
+}
+
+impl Clinic {
+    /// Draws the case of a frame and a seed; none where the frame admits no possible patient.
+    pub fn case(&self, frame: &CaseFrame, seed: u64) -> Option<Case> {
+        let mut chance = Seed::new(seed);
+        let years = usize::from(frame.age.1 - frame.age.0) + 1;
+        let age = frame
+            .age
+            .0
+            .saturating_add(u8::try_from(chance.below(years)).unwrap_or(0));
+        let opened = (0..TRIES)
+            .map(|_| {
+                self.with_number(
+                    &self.draw(frame, &mut chance),
+                    "age",
+                    Milli(i32::from(age) * 1000),
+                )
+            })
+            .find(|patient| self.impossible(patient).is_none())?;
+        let chart = self.before_opening(&opened);
+        let plans = self.open_plans(&self.reason(&opened));
+        let plan = chance.pick(&plans)?.clone();
+        let tooth = *chance.pick(&frame.teeth)?;
+        let pick =
+            |chance: &mut Seed, from: &[String]| chance.pick(from).cloned().unwrap_or_default();
+        let reason =
+            pick(&mut chance, &frame.reasons).replace("{tooth}", &format!("tooth {tooth} (FDI)"));
+        let mut case = Case {
+            frame: frame.id.clone(),
+            seed,
+            title: frame.title.clone(),
+            tooth,
+            age,
+            reason,
+            words: pick(&mut chance, &frame.words),
+            opening: pick(&mut chance, &frame.opening),
+            booked: frame.booked.clone(),
+            chart,
+            opened,
+            plan,
+            decisions: Vec::new(),
+        };
+        case.decisions = self.decisions(&case, chance)?;
+        Some(case)
+    }
+
+    fn draw(&self, frame: &CaseFrame, chance: &mut Seed) -> Patient {
+        let opening = |f: &Finding| f.known == Known::Opening;
+        let mut patient = self.usual_patient();
+        for (place, finding) in self
+            .catalogue
+            .findings
+            .iter()
+            .enumerate()
+            .filter(|(_, f)| opening(f))
+        {
+            patient.values[place] = Some(Value::usual(finding));
+        }
+        for (id, given) in &frame.findings {
+            let Some(place) = self.position(id.as_str()) else {
+                continue;
+            };
+            let finding = &self.catalogue.findings[place];
+            let value = match given {
+                Given::Words(words) => chance
+                    .pick(words)
+                    .and_then(|word| Value::worded(finding, word)),
+                Given::Number { from, to, .. } => {
+                    Some(Value::Number(number(finding, *from, *to, chance)))
+                }
+            };
+            if value.is_some() {
+                patient.values[place] = value;
+            }
+        }
+        patient
+    }
+
+    /// The patient as known before the tooth is opened.
+    fn before_opening(&self, opened: &Patient) -> Patient {
+        let mut chart = opened.clone();
+        for (place, finding) in self.catalogue.findings.iter().enumerate() {
+            if finding.known != Known::Chart {
+                chart.values[place] = None;
+            }
+        }
+        chart
+    }
+
+    fn decisions(&self, case: &Case, mut chance: Seed) -> Option<Vec<Decision>> {
+        let plan = self.catalogue.plan(&case.plan)?;
+        let settled = self.settled(&case.opened, plan);
+        let after = self.reason(&settled);
+        let visit = Visit {
+            clinic: self,
+            case,
+            before: self.reason(&case.chart),
+            procedure: self.procedure_of(plan, &after.patient).cloned(),
+            after,
+        };
+        let mut decisions = vec![visit.flag(), visit.lay(&mut chance)];
+        decisions.push(visit.plan());
+        decisions.extend(visit.cavity(&mut chance));
+        decisions.extend(visit.fetch(&mut chance));
+        decisions.extend(visit.mixing(&mut chance));
+        decisions.extend(visit.hand_over());
+        decisions.extend(visit.next_step(&mut chance));
+        decisions.extend(visit.tell(&mut chance));
+        decisions.extend(visit.recall());
+        for decision in &mut decisions {
+            decision.arrange(&mut chance);
+        }
+        Some(decisions)
+    }
+
+    /// The lines of a chart: what is known of a patient at a moment, in the order of the vocabulary.
+    pub fn facts(&self, patient: &Patient, known: Known) -> Vec<Fact> {
+        self.catalogue
+            .findings
+            .iter()
+            .enumerate()
+            .filter(|(_, f)| f.known == known)
+            .filter_map(|(place, finding)| {
+                let value = patient.at(place)?;
+                Some(Fact {
+                    finding: finding.id.clone(),
+                    name: finding.name.clone(),
+                    says: value.says(finding),
+                    usual: finding.ordinary && self.is_usual(patient, place),
+                })
+            })
+            .collect()
+    }
+}
+
+/// A number of the range, on the finding's step.
+fn number(finding: &Finding, from: Milli, to: Milli, chance: &mut Seed) -> Milli {
+    let step = match &finding.scale {
+        Scale::Number { step, .. } => step.0.max(1),
+        _ => 1,
+    };
+    let steps = usize::try_from((to.0 - from.0) / step).unwrap_or(0);
+    let taken = i32::try_from(chance.below(steps + 1)).unwrap_or(0);
+    Milli(from.0 + taken * step)
+}

@@ -1,0 +1,18 @@
+//! Cases: a patient drawn from a frame by a seed, and the decisions that the
+//! visit asks of the assistant. Every option and its standing is computed from
+//! the patient; a frame holds no answers.
+
+mod cavity;
+mod chairside;
+mod chart;
+mod choice;
+mod draw;
+mod hands;
+mod later;
+mod seed;
+mod set_up;
+mod sets;
+
+pub use choice::{Choice, Decision, Form, Grade};
+pub use draw::{Case, Fact};
+pub use seed::Seed;
