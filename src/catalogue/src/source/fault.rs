@@ -27,7 +27,11 @@ impl fmt::Display for Fault {
 
 /// Line and column, counted from 1, of a byte offset.
 pub(super) fn line_and_column(text: &str, offset: usize) -> (usize, usize) {
-    let before = &text[..text.floor_char_boundary(offset.min(text.len()))];
+    let mut end = offset.min(text.len());
+    while !text.is_char_boundary(end) {
+        end -= 1;
+    }
+    let before = &text[..end];
     let line = before.matches('\n').count() + 1;
     let start = before.rfind('\n').map_or(0, |i| i + 1);
     (line, before[start..].chars().count() + 1)

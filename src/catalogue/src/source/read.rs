@@ -238,13 +238,13 @@ impl Reading {
         self.lesson(
             &folder.join("lesson.md"),
             &id,
-            Some(ProcedureId(id.clone())),
+            Some(&ProcedureId(id.clone())),
         );
     }
 
-    fn lesson(&mut self, path: &Path, id: &str, procedure: Option<ProcedureId>) {
+    fn lesson(&mut self, path: &Path, id: &str, procedure: Option<&ProcedureId>) {
         let Some(file) = self.open(path) else { return };
-        match markdown::lesson(LessonId(id.into()), procedure.as_ref(), &self.files[file].1) {
+        match markdown::lesson(LessonId(id.into()), procedure, &self.files[file].1) {
             Ok(lesson) => {
                 self.origins.entry("lesson").or_default().push(Origin {
                     file,

@@ -13,12 +13,7 @@ use crate::{
     layers::{LayerVerdict, Stack},
     standing::Standing,
 };
-use catalogue::{
-    findings::Known,
-    ids::{CompetencyId, ItemId},
-    items::Role,
-    plans::Plan,
-};
+use catalogue::{findings::Known, ids::ItemId, items::Role, plans::Plan};
 
 impl Visit<'_> {
     /// What the visit turns into now.
@@ -59,20 +54,21 @@ impl Visit<'_> {
             .plan_data()
             .map(|p| format!("The dentist settles on: {}. {}", p.name, p.about));
         Decision {
-            id: "plan".into(),
-            name: "Foresee the plan".into(),
             lead: format!(
                 "The dentist opens the tooth. “{}” {}.",
                 self.case.opening,
                 found.join(". ")
             ),
-            question: "What do you expect the dentist to do now?".into(),
-            form: Form::One,
-            choices,
-            competency: CompetencyId::from("pulp-and-depth"),
-            reasons: Vec::new(),
             proof,
             then: settled.unwrap_or_default(),
+            ..Decision::new(
+                "plan",
+                "Foresee the plan",
+                "What do you expect the dentist to do now?",
+                Form::One,
+                choices,
+                "pulp-and-depth",
+            )
         }
     }
 
@@ -88,36 +84,13 @@ impl Visit<'_> {
         };
         let mut decisions = Vec::new();
         let mut stack = Stack::default();
-        stack.closing = self.settle(&mut decisions, self.closing(closes, &stack), chance);
-        stack.liner = self.settle(&mut decisions, self.layer(Role::Liner, &stack), chance);
-        stack.base = self.settle(&mut decisions, self.layer(Role::Base, &stack), chance);
+        stack.closing = settle(&mut decisions, self.closing(closes, &stack), chance);
+        stack.liner = settle(&mut decisions, self.layer(Role::Liner, &stack), chance);
+        stack.base = settle(&mut decisions, self.layer(Role::Base, &stack), chance);
         if closes == Role::Temporary {
             decisions.extend(self.at_review(&stack));
         }
         decisions
-    }
-
-    /// The dentist takes one of the best options; the decision says which.
-    fn settle(
-        &self,
-        into: &mut Vec<Decision>,
-        mut decision: Decision,
-        chance: &mut Seed,
-    ) -> Option<ItemId> {
-        let best = decision.choices.iter().map(|c| c.standing).min()?;
-        let options: Vec<&Choice> = decision
-            .choices
-            .iter()
-            .filter(|c| c.standing == best)
-            .collect();
-        let taken = (*chance.pick(&options)?).clone();
-        let item = taken.shows.first().cloned();
-        decision.then = match item {
-            Some(_) => format!("The dentist asks for: {}.", lower_first(&taken.label)),
-            None => "The dentist wants nothing there.".into(),
-        };
-        into.push(decision);
-        item
     }
 
     /// Which material closes the tooth today. Materials of the other kind stand
@@ -154,7 +127,7 @@ impl Visit<'_> {
                     .because(reasons),
             );
         }
-        self.material_decision(
+        material_decision(
             "closing",
             "Close the tooth",
             "Which material will the dentist want for closing the tooth today?",
@@ -176,45 +149,22 @@ impl Visit<'_> {
                 "What goes over that, before the tooth is closed?",
             ),
         };
-        self.material_decision(id, name, question, choices)
-    }
-
-    fn material_decision(
-        &self,
-        id: &str,
-        name: &str,
-        question: &str,
-        choices: Vec<Choice>,
-    ) -> Decision {
-        Decision {
-            id: id.into(),
-            name: name.into(),
-            lead: String::new(),
-            question: question.into(),
-            form: Form::One,
-            choices,
-            competency: CompetencyId::from("materials"),
-            reasons: Vec::new(),
-            proof: None,
-            then: String::new(),
-        }
+        material_decision(id, name, question, choices)
     }
 
     fn material_choices(&self, verdicts: Vec<LayerVerdict>) -> Vec<Choice> {
         verdicts
             .into_iter()
-            .map(|verdict| match verdict.item {
-                Some(item) => {
-                    let name = self.clinic.catalogue().item_name(&item);
-                    let reasons = or_say(verdict.reasons, "Nothing here asks for it.");
-                    Choice::new(item.as_str(), name, verdict.standing)
-                        .showing(&item)
-                        .because(reasons)
-                }
-                None => {
+            .map(|verdict| {
+                let Some(item) = verdict.item else {
                     let reasons = or_say(verdict.reasons, "No rule asks for anything here.");
-                    Choice::new("nothing", "Nothing", verdict.standing).because(reasons)
-                }
+                    return Choice::new("nothing", "Nothing", verdict.standing).because(reasons);
+                };
+                let name = self.clinic.catalogue().item_name(&item);
+                let reasons = or_say(verdict.reasons, "Nothing here asks for it.");
+                Choice::new(item.as_str(), name, verdict.standing)
+                    .showing(&item)
+                    .because(reasons)
             })
             .collect()
     }
@@ -290,18 +240,39 @@ impl Visit<'_> {
             ))),
         ];
         Some(Decision {
-            id: "at-review".into(),
-            name: "Look ahead".into(),
             lead: format!("Suppose that at the review all is well, and the {over} goes in."),
-            question: "What becomes of the temporary then?".into(),
-            form: Form::One,
-            choices,
-            competency: CompetencyId::from("materials"),
-            reasons: Vec::new(),
-            proof: None,
-            then: String::new(),
+            ..Decision::new(
+                "at-review",
+                "Look ahead",
+                "What becomes of the temporary then?",
+                Form::One,
+                choices,
+                "materials",
+            )
         })
     }
+}
+
+/// The dentist takes one of the best options; the decision says which.
+fn settle(into: &mut Vec<Decision>, mut decision: Decision, chance: &mut Seed) -> Option<ItemId> {
+    let best = decision.choices.iter().map(|c| c.standing).min()?;
+    let options: Vec<&Choice> = decision
+        .choices
+        .iter()
+        .filter(|c| c.standing == best)
+        .collect();
+    let taken = (*chance.pick(&options)?).clone();
+    let item = taken.shows.first().cloned();
+    decision.then = match item {
+        Some(_) => format!("The dentist asks for: {}.", lower_first(&taken.label)),
+        None => "The dentist wants nothing there.".into(),
+    };
+    into.push(decision);
+    item
+}
+
+fn material_decision(id: &str, name: &str, question: &str, choices: Vec<Choice>) -> Decision {
+    Decision::new(id, name, question, Form::One, choices, "materials")
 }
 
 /// The reasons, or this sentence where there is none.

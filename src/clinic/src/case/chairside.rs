@@ -7,7 +7,6 @@ use super::{
     seed::Seed,
 };
 use crate::{Reason, standing::Standing, tray::PlacedStep};
-use catalogue::ids::CompetencyId;
 
 impl Visit<'_> {
     fn steps(&self) -> Vec<PlacedStep> {
@@ -47,18 +46,14 @@ impl Visit<'_> {
                 .because(plain(wrong.because.clone()))
         }));
         let item = super::cavity::lower_first(self.clinic.catalogue().item_name(&hand_over.item));
-        Some(Decision {
-            id: "hand-over".into(),
-            name: "Hand over".into(),
-            lead: String::new(),
-            question: format!("The dentist is ready. How do you hand over the {item}?"),
-            form: Form::One,
+        Some(Decision::new(
+            "hand-over",
+            "Hand over",
+            format!("The dentist is ready. How do you hand over the {item}?"),
+            Form::One,
             choices,
-            competency: CompetencyId::from("chairside"),
-            reasons: Vec::new(),
-            proof: None,
-            then: String::new(),
-        })
+            "chairside",
+        ))
     }
 
     /// What comes after the tooth is closed: the step that follows the last hand-over.
@@ -90,16 +85,15 @@ impl Visit<'_> {
         wrong
             .push(Choice::new(id, next.step.does.clone(), Standing::Right).because(plain(because)));
         Some(Decision {
-            id: "next-step".into(),
-            name: "Go on".into(),
             lead: format!("Done: {}", now.step.does),
-            question: "What comes next?".into(),
-            form: Form::One,
-            choices: wrong,
-            competency: CompetencyId::from("chairside"),
-            reasons: Vec::new(),
-            proof: None,
-            then: String::new(),
+            ..Decision::new(
+                "next-step",
+                "Go on",
+                "What comes next?",
+                Form::One,
+                wrong,
+                "chairside",
+            )
         })
     }
 }

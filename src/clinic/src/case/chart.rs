@@ -13,7 +13,7 @@ use crate::{
     patient::{Patient, Value},
     standing::Standing,
 };
-use catalogue::{findings::Known, ids::CompetencyId, items::Role};
+use catalogue::{findings::Known, items::Role};
 
 /// What a visit comes to, as far as a finding could change it.
 #[derive(PartialEq)]
@@ -56,20 +56,16 @@ impl Visit<'_> {
                 Some(choice)
             })
             .collect();
-        Decision {
-            id: "chart".into(),
-            name: "Read the chart".into(),
-            lead: String::new(),
-            question:
-                "Which lines of this chart change what you ready, or what the dentist may do?"
-                    .into(),
-            form: Form::All,
+        let question =
+            "Which lines of this chart change what you ready, or what the dentist may do?";
+        Decision::new(
+            "chart",
+            "Read the chart",
+            question,
+            Form::All,
             choices,
-            competency: CompetencyId::from("pulp-and-depth"),
-            reasons: Vec::new(),
-            proof: None,
-            then: String::new(),
-        }
+            "pulp-and-depth",
+        )
     }
 
     /// Whether the visit would go otherwise were this finding as usual. Two

@@ -118,6 +118,29 @@ impl Choice {
 }
 
 impl Decision {
+    /// A decision with nothing told before it or after it.
+    pub(super) fn new(
+        id: &str,
+        name: &str,
+        question: impl Into<String>,
+        form: Form,
+        choices: Vec<Choice>,
+        competency: &str,
+    ) -> Self {
+        Self {
+            id: id.into(),
+            name: name.into(),
+            lead: String::new(),
+            question: question.into(),
+            form,
+            choices,
+            competency: CompetencyId::from(competency),
+            reasons: Vec::new(),
+            proof: None,
+            then: String::new(),
+        }
+    }
+
     /// Puts the options into an order by chance, so that the place of an option says nothing.
     pub(super) fn arrange(&mut self, chance: &mut Seed) {
         chance.shuffle(&mut self.choices);

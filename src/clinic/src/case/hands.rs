@@ -9,7 +9,7 @@ use super::{
 };
 use crate::{Reason, standing::Standing};
 use catalogue::{
-    ids::{CompetencyId, ItemId},
+    ids::ItemId,
     items::{Material, MixFault, Mixing},
     quantity::Span,
 };
@@ -39,7 +39,7 @@ impl Visit<'_> {
             self.ready(material, mixing, chance),
         ];
         if mixing.order.len() > 1 {
-            decisions.insert(1, self.order(material, mixing));
+            decisions.insert(1, order(material, mixing));
         }
         decisions.extend(
             chance
@@ -60,21 +60,6 @@ impl Visit<'_> {
             .iter()
             .filter(|m| m.id != material.id)
             .filter_map(|m| Some((m, m.mixing.as_ref()?)))
-    }
-
-    fn one(&self, id: &str, name: &str, question: String, choices: Vec<Choice>) -> Decision {
-        Decision {
-            id: id.into(),
-            name: name.into(),
-            lead: String::new(),
-            question,
-            form: Form::One,
-            choices,
-            competency: CompetencyId::from("mixing"),
-            reasons: Vec::new(),
-            proof: None,
-            then: String::new(),
-        }
     }
 
     fn proportion(&self, material: &Material, mixing: &Mixing, chance: &mut Seed) -> Decision {
@@ -99,27 +84,7 @@ impl Visit<'_> {
             "In what proportion do you dispense the {}?",
             named(material)
         );
-        self.one("proportion", "Dispense", question, wrong)
-    }
-
-    fn order(&self, material: &Material, mixing: &Mixing) -> Decision {
-        let id = |i: usize| format!("move-{i}");
-        let choices = mixing
-            .order
-            .iter()
-            .enumerate()
-            .map(|(i, step)| Choice::new(id(i), step.clone(), Standing::Right))
-            .collect();
-        Decision {
-            form: Form::Order((0..mixing.order.len()).map(id).collect()),
-            reasons: sourced(mixing, "In this order every part of the mix is worked."),
-            ..self.one(
-                "mix-order",
-                "Mix in order",
-                format!("Put the moves of mixing the {} in order.", named(material)),
-                choices,
-            )
-        }
+        one("proportion", "Dispense", question, wrong)
     }
 
     fn duration(&self, material: &Material, mixing: &Mixing, chance: &mut Seed) -> Decision {
@@ -152,7 +117,7 @@ impl Visit<'_> {
         wrong.truncate(OTHERS);
         wrong.push(right);
         let question = format!("How long do you mix the {}?", named(material));
-        self.one("mix-time", "Mix long enough", question, wrong)
+        one("mix-time", "Mix long enough", question, wrong)
     }
 
     fn ready(&self, material: &Material, mixing: &Mixing, chance: &mut Seed) -> Decision {
@@ -179,7 +144,7 @@ impl Visit<'_> {
         wrong.truncate(OTHERS);
         wrong.push(right);
         let question = format!("When is the {} right for the dentist?", named(material));
-        self.one("ready", "Judge the mix", question, wrong)
+        one("ready", "Judge the mix", question, wrong)
     }
 
     fn mend(
@@ -223,8 +188,33 @@ impl Visit<'_> {
             named(material),
             sentence(&fault.sign)
         );
-        self.one("mend", "Mend the mix", question, choices)
+        one("mend", "Mend the mix", question, choices)
     }
+}
+
+fn order(material: &Material, mixing: &Mixing) -> Decision {
+    let id = |i: usize| format!("move-{i}");
+    let choices = mixing
+        .order
+        .iter()
+        .enumerate()
+        .map(|(i, step)| Choice::new(id(i), step.clone(), Standing::Right))
+        .collect();
+    Decision {
+        form: Form::Order((0..mixing.order.len()).map(id).collect()),
+        reasons: sourced(mixing, "In this order every part of the mix is worked."),
+        ..one(
+            "mix-order",
+            "Mix in order",
+            format!("Put the moves of mixing the {} in order.", named(material)),
+            choices,
+        )
+    }
+}
+
+/// A question of mixing with one answer.
+fn one(id: &str, name: &str, question: String, choices: Vec<Choice>) -> Decision {
+    Decision::new(id, name, question, Form::One, choices, "mixing")
 }
 
 fn sourced(mixing: &Mixing, because: &str) -> Vec<Reason> {

@@ -8,7 +8,7 @@ use super::{
 };
 use crate::{Reason, recall::Return, standing::Standing};
 use catalogue::{
-    ids::{CheckId, CompetencyId, ProcedureId},
+    ids::{CheckId, ProcedureId},
     plans::CheckKind,
 };
 
@@ -47,7 +47,7 @@ impl Visit<'_> {
             .collect();
         chance.shuffle(&mut wrong);
         choices.extend(wrong);
-        Some(self.all(
+        Some(all(
             "tell",
             "Tell the patient",
             "What do you tell the patient, on the dentist's word?",
@@ -73,21 +73,6 @@ impl Visit<'_> {
             .collect()
     }
 
-    fn all(&self, id: &str, name: &str, question: &str, choices: Vec<Choice>) -> Decision {
-        Decision {
-            id: id.into(),
-            name: name.into(),
-            lead: String::new(),
-            question: question.into(),
-            form: Form::All,
-            choices,
-            competency: CompetencyId::from("patient-care"),
-            reasons: Vec::new(),
-            proof: None,
-            then: String::new(),
-        }
-    }
-
     /// When the patient comes back, what is looked at then, and what brings the patient back sooner.
     pub fn recall(&self) -> Vec<Decision> {
         let Some(plan) = self.plan_data() else {
@@ -97,8 +82,8 @@ impl Visit<'_> {
         if visit.spans.is_empty() {
             return Vec::new();
         }
-        let mut decisions = vec![self.interval(&visit)];
-        decisions.push(self.all(
+        let mut decisions = vec![interval(&visit)];
+        decisions.push(all(
             "checks",
             "Plan the return visit",
             "What is looked at when the patient returns?",
@@ -108,54 +93,13 @@ impl Visit<'_> {
                 "Not part of what this visit is for.",
             ),
         ));
-        decisions.push(self.all(
+        decisions.push(all(
             "sooner",
             "Name the signs",
             "Which of these should bring the patient back sooner?",
             self.signs(&visit.sooner),
         ));
         decisions
-    }
-
-    fn interval(&self, visit: &Return) -> Decision {
-        let mut choices: Vec<Choice> = INTERVALS
-            .iter()
-            .map(|(days, label)| {
-                let id = format!("days-{days}");
-                match visit.reason_for(*days) {
-                    Some(reason) => {
-                        Choice::new(id, *label, Standing::Right).because(vec![reason.clone()])
-                    }
-                    None => {
-                        let first = visit
-                            .spans
-                            .first()
-                            .map(|(span, _)| span.from)
-                            .unwrap_or_default();
-                        let why = if *days < first {
-                            "Too soon to tell anything, and a visit for nothing."
-                        } else {
-                            "Too late for what has to be looked at."
-                        };
-                        Choice::new(id, *label, Standing::Wrong).because(plain(why.into()))
-                    }
-                }
-            })
-            .collect();
-        choices.push(
-            Choice::new("only-if-it-hurts", "Only if it hurts", Standing::Wrong).because(plain(
-                "A pulp can die without pain; a date is what brings the patient back.".into(),
-            )),
-        );
-        Decision {
-            form: Form::One,
-            ..self.all(
-                "interval",
-                "Set the date",
-                "When does this patient come back?",
-                choices,
-            )
-        }
     }
 
     fn checks(&self, wanted: &[CheckId], kind: CheckKind, otherwise: &str) -> Vec<Choice> {
@@ -220,6 +164,51 @@ impl Visit<'_> {
         }
         choices
     }
+}
+
+/// A question of patient care to which several answers belong.
+fn all(id: &str, name: &str, question: &str, choices: Vec<Choice>) -> Decision {
+    Decision::new(id, name, question, Form::All, choices, "patient-care")
+}
+
+fn interval(visit: &Return) -> Decision {
+    let mut choices: Vec<Choice> = INTERVALS
+        .iter()
+        .map(|(days, label)| interval_choice(visit, *days, label))
+        .collect();
+    choices.push(
+        Choice::new("only-if-it-hurts", "Only if it hurts", Standing::Wrong).because(plain(
+            "A pulp can die without pain; a date is what brings the patient back.".into(),
+        )),
+    );
+    let question = "When does this patient come back?";
+    Decision::new(
+        "interval",
+        "Set the date",
+        question,
+        Form::One,
+        choices,
+        "patient-care",
+    )
+}
+
+fn interval_choice(visit: &Return, days: u32, label: &str) -> Choice {
+    let id = format!("days-{days}");
+    if let Some(reason) = visit.reason_for(days) {
+        return Choice::new(id, label, Standing::Right).because(vec![reason.clone()]);
+    }
+    let first = visit
+        .spans
+        .iter()
+        .map(|(span, _)| span.from)
+        .min()
+        .unwrap_or_default();
+    let why = if days < first {
+        "Too soon to tell anything, and a visit for nothing."
+    } else {
+        "Too late for what has to be looked at."
+    };
+    Choice::new(id, label, Standing::Wrong).because(plain(why.into()))
 }
 
 fn capital(text: &str) -> String {

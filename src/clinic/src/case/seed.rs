@@ -1,4 +1,4 @@
-//! Chance from a seed: SplitMix64 (Steele, Lea and Flood 2014), frozen, so
+//! Chance from a seed: `SplitMix64` (Steele, Lea and Flood 2014), frozen, so
 //! that the same seed draws the same case for ever and on every device.
 
 /// A stream of chance.
@@ -46,7 +46,7 @@ mod tests {
 
     #[test]
     fn the_stream_is_the_published_one() {
-        // First outputs of SplitMix64 for seed 1234567, from its reference implementation.
+        // First outputs of `SplitMix64` for seed 1234567, from its reference implementation.
         let mut seed = Seed::new(1_234_567);
         let published = [
             6_457_827_717_110_365_317,

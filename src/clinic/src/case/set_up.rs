@@ -14,7 +14,7 @@ use crate::{
 };
 use catalogue::{
     Item,
-    ids::{CompetencyId, ItemId, ProcedureId},
+    ids::{ItemId, ProcedureId},
     items::Place,
     procedures::ProcedureKind,
 };
@@ -50,22 +50,11 @@ impl Visit<'_> {
         choices.extend(self.tempting(&tray, chance));
         let procedure = self.clinic.catalogue().procedure(&self.case.booked);
         let name = procedure.map(|p| p.name.clone()).unwrap_or_default();
-        Decision {
-            id: "tray".into(),
-            name: "Lay the tray".into(),
-            lead: format!("The visit is booked as: {}.", super::cavity::lower_first(&name)),
-            question: "Lay what this patient needs, in order of use.".into(),
-            form: sets.form(&tray),
-            choices,
-            competency: CompetencyId::from("tray-set-ups"),
-            reasons: vec![Reason {
+        Decision { lead: format!("The visit is booked as: {}.", super::cavity::lower_first(&name)), reasons: vec![Reason {
                 because: "The tray follows from the steps of the procedure, in the order in which they need it.".into(),
                 sources: procedure.map(|p| p.sources.clone()).unwrap_or_default(),
                 rule: None,
-            }],
-            proof: None,
-            then: String::new(),
-        }
+            }], ..Decision::new("tray", "Lay the tray", "Lay what this patient needs, in order of use.", sets.form(&tray), choices, "tray-set-ups") }
     }
 
     pub(super) fn item_choice(
@@ -177,18 +166,14 @@ impl Visit<'_> {
                 .into_iter()
                 .take(wanted.clamp(3, 6)),
         );
-        Some(Decision {
-            id: "fetch".into(),
-            name: "Fetch what is missing".into(),
-            lead: String::new(),
-            question: "What is not on your tray and is needed now?".into(),
-            form: Form::All,
+        Some(Decision::new(
+            "fetch",
+            "Fetch what is missing",
+            "What is not on your tray and is needed now?",
+            Form::All,
             choices,
-            competency: CompetencyId::from("tray-set-ups"),
-            reasons: Vec::new(),
-            proof: None,
-            then: String::new(),
-        })
+            "tray-set-ups",
+        ))
     }
 
     fn no_longer(

@@ -143,11 +143,9 @@ impl Checker<'_> {
                 usual,
                 step,
                 ..
-            } => {
-                if least >= most || usual < least || usual > most || step.0 <= 0 {
-                    let message = "the least, the usual and the most have to stand in this order, and the step above 0";
-                    self.report(&at.field("scale"), message.into());
-                }
+            } if least >= most || usual < least || usual > most || step.0 <= 0 => {
+                let message = "the least, the usual and the most have to stand in this order, and the step above 0";
+                self.report(&at.field("scale"), message.into());
             }
             _ => {}
         }

@@ -96,7 +96,7 @@ fn inlines<'l>(all: &'l [Inline], into: &mut Vec<Reference<'l>>) {
         match inline {
             Inline::Text(_) => {}
             Inline::Emphasis(inner) | Inline::Strong(inner) | Inline::Link(_, inner) => {
-                inlines(inner, into)
+                inlines(inner, into);
             }
             Inline::Item(id, inner) => {
                 into.push(Reference::Item(id.as_str()));
