@@ -18,6 +18,7 @@ use record::{
 pub struct OpenLog {
     log: RwSignal<Log<BrowserStore>, LocalStorage>,
     kept: RwSignal<Kept>,
+    asked: StoredValue<bool>,
     theme: Memo<Theme>,
 }
 
@@ -38,7 +39,13 @@ impl OpenLog {
             follow(log, event.key().as_deref())
         });
         persistence::look(kept);
-        Self { log, kept, theme }
+        let asked = StoredValue::new(false);
+        Self {
+            log,
+            kept,
+            asked,
+            theme,
+        }
     }
 
     /// A view of the events that is drawn afresh only when it changes.
@@ -58,7 +65,7 @@ impl OpenLog {
     /// The first event is the moment to ask the browser to keep the record.
     pub fn append(self, what: What) -> Option<Unsaved> {
         let appended = self.log.try_update(|log| log.append(clock::now(), what))?;
-        persistence::request(self.kept);
+        self.ask_to_keep();
         appended.unsaved
     }
 
@@ -98,8 +105,17 @@ impl OpenLog {
     pub fn import(self, file: &[u8]) -> Result<Imported, ImportError> {
         let imported = self.log.try_update(|log| log.import(file));
         let imported = imported.unwrap_or(Err(ImportError::Empty))?;
-        persistence::request(self.kept);
+        self.ask_to_keep();
         Ok(imported)
+    }
+
+    /// Asks the browser to keep the record, once a visit: some browsers ask
+    /// the reader in turn.
+    fn ask_to_keep(self) {
+        if !self.asked.get_value() {
+            self.asked.set_value(true);
+            persistence::request(self.kept);
+        }
     }
 
     /// How safe the stored record is.

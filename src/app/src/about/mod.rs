@@ -4,7 +4,7 @@ use crate::{
     parts::{
         notice::{Notice, Tone},
         page::Page,
-        sources::{SourceLine, known},
+        sources::SourceLine,
     },
     taught::catalogue,
 };
@@ -74,9 +74,9 @@ fn Sources() -> impl IntoView {
         <section data-test="sources">
             <h2>"Sources"</h2>
             <p>
-                {[Reading::Read, Reading::FromMemory, Reading::Custom]
-                    .map(|reading| format!("{}: {}", known(reading), count(reading)))
-                    .join("; ")} "."
+                {count(Reading::Read)} " texts or passages were read; "
+                {count(Reading::FromMemory)} " stand for values from memory, the text not read; "
+                {count(Reading::Custom)} " mark what is custom or our own, with no published text."
             </p>
             {groups}
         </section>

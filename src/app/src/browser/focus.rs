@@ -11,9 +11,10 @@ pub fn heading() {
 
 /// Moves focus to the first element that a selector finds, in the next frame,
 /// without scrolling. The element needs a tabindex if it is not a control.
-pub fn first(selector: &'static str) {
+pub fn first(selector: impl Into<String>) {
+    let selector = selector.into();
     request_animation_frame(move || {
-        let found = document().query_selector(selector).ok().flatten();
+        let found = document().query_selector(&selector).ok().flatten();
         if let Some(element) = found.and_then(|found| found.dyn_into::<HtmlElement>().ok()) {
             let options = FocusOptions::new();
             options.set_prevent_scroll(true);

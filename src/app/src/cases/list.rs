@@ -83,17 +83,23 @@ fn CaseRow(frame: &'static CaseFrame) -> impl IntoView {
         let seed = under_way.get().unwrap_or_else(|| next.get());
         Place::Case(frame.id.clone(), seed).fragment()
     };
+    let booked = catalogue()
+        .procedure(&frame.booked)
+        .map(|it| it.short.as_str());
     let state = move || match (under_way.get(), done.get()) {
-        (Some(_), _) => "Under way: go on where you were".to_string(),
-        (None, 0) => "Not seen yet".into(),
-        (None, 1) => "Seen once: the next patient waits".into(),
-        (None, many) => format!("Seen {many} times: the next patient waits"),
+        (Some(_), _) => Some("Under way: go on where you were".to_string()),
+        (None, 0) => None,
+        (None, 1) => Some("Done once: another patient waits".into()),
+        (None, many) => Some(format!("Done {many} times: another patient waits")),
     };
     view! {
         <li>
             <a class="row" href=to data-test=format!("case-{id}")>
                 <span class="row-name">{frame.title.as_str()}</span>
-                <span class="row-note">{state}</span>
+                <span class="row-note">
+                    "Booked for: " {booked}
+                    {move || state().map(|state| view! { <span class="row-state">{state}</span> })}
+                </span>
                 {icon(Icon::Onwards)}
             </a>
         </li>

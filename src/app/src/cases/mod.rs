@@ -4,7 +4,7 @@ mod list;
 
 pub use list::{CasesScreen, level};
 
-use crate::{place::Place, shell::NotHere, taught::catalogue};
+use crate::{parts::page::Page, place::Place, shell::NotHere, taught::catalogue};
 use catalogue::ids::CaseId;
 use leptos::prelude::*;
 
@@ -16,6 +16,13 @@ pub fn CaseScreen(
     /// The seed its patient is drawn from.
     seed: u64,
 ) -> impl IntoView {
-    let _ = (catalogue().case(&frame), seed, Place::Cases);
-    view! { <NotHere what="case" /> }
+    let Some(frame) = catalogue().case(&frame) else {
+        return view! { <NotHere what="case" /> }.into_any();
+    };
+    view! {
+        <Page title=frame.title.as_str() over="Cases" up=Place::Cases.fragment()>
+            <p>"Patient " {seed} " cannot be seen yet: cases are still being set up."</p>
+        </Page>
+    }
+    .into_any()
 }

@@ -87,7 +87,7 @@ fn families() -> Vec<(&'static str, Vec<Item<'static>>)> {
 }
 
 /// Whether every word sought (in small letters) is in a name of the item.
-fn matches(item: Item<'_>, sought: &str) -> bool {
+pub fn matches(item: Item<'_>, sought: &str) -> bool {
     sought.split_whitespace().all(|word| {
         let mut names = [item.name(), item.family()]
             .into_iter()

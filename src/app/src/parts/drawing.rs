@@ -11,8 +11,7 @@ use crate::taught::catalogue;
 pub enum Scale {
     /// As large as there is room.
     Own,
-    /// All items to one scale: the room is this many millimetres wide. What is
-    /// longer fills the room.
+    /// All items to one scale, in a room this many millimetres wide; see [`Room`].
     Shared(u16),
 }
 
@@ -59,24 +58,66 @@ pub fn WorkingEnd(
 fn plate_svg(plate: &Plate, scale: Scale, label: Option<String>) -> impl IntoView + use<> {
     let hidden = label.is_none().then_some("true");
     let role = label.is_some().then_some("img");
-    let (view_box, class) = match scale {
-        Scale::Shared(room) if plate.width_mm < f32::from(room) => {
-            (format!("0 0 {room} {:.2}", plate.height_mm), "d-plate")
+    let (view_box, mark) = match scale {
+        Scale::Shared(room) => {
+            let room = Room::of(plate, f32::from(room));
+            (room.view_box(plate), room.mark(plate))
         }
-        // A thing taller than wide would take the whole screen at full width.
-        _ if plate.height_mm > plate.width_mm * 0.8 => (plate.view_box(), "d-plate d-tall"),
-        _ => (plate.view_box(), "d-plate"),
+        Scale::Own => (plate.view_box(), String::new()),
     };
+    // A thing taller than wide would take the whole screen at full width.
+    let tall = scale == Scale::Own && plate.height_mm > plate.width_mm * 0.6;
     view! {
         <svg
-            class=class
+            class=if tall { "d-plate d-tall" } else { "d-plate" }
             viewBox=view_box
             aria-hidden=hidden
             role=role
             aria-label=label
             focusable="false"
-            inner_html=shapes(plate)
+            inner_html=shapes(plate) + &mark
         ></svg>
+    }
+}
+
+/// How many times larger small things are drawn, so that they can be known.
+const ENLARGED: f32 = 3.0;
+
+/// A thing's room among others of one scale, in millimetres.
+struct Room {
+    width: f32,
+    height: f32,
+    enlarged: bool,
+}
+
+impl Room {
+    /// Small things are enlarged, with a mark that says so; tall ones are
+    /// drawn smaller, or one of them would push all others off the screen.
+    fn of(plate: &Plate, shared: f32) -> Self {
+        let enlarged = plate.width_mm.max(plate.height_mm) * 4.0 < shared;
+        let width = if enlarged { shared / ENLARGED } else { shared };
+        let width = width.max(plate.width_mm).max(plate.height_mm * 3.0);
+        Self {
+            width,
+            height: plate.height_mm.max(width * 0.09),
+            enlarged,
+        }
+    }
+
+    fn view_box(&self, plate: &Plate) -> String {
+        let above = (plate.height_mm - self.height) / 2.0;
+        format!("0 {above:.2} {:.2} {:.2}", self.width, self.height)
+    }
+
+    fn mark(&self, plate: &Plate) -> String {
+        if !self.enlarged {
+            return String::new();
+        }
+        let size = self.width * 0.075;
+        let (x, y) = (self.width - size * 0.2, plate.height_mm / 2.0 + size * 0.35);
+        format!(
+            "<text class=\"d-scale\" x=\"{x:.2}\" y=\"{y:.2}\" font-size=\"{size:.2}\" text-anchor=\"end\">×{ENLARGED}</text>"
+        )
     }
 }
 

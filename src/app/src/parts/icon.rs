@@ -27,6 +27,14 @@ pub enum Icon {
     Note,
     /// An arrow onwards.
     Onwards,
+    /// An arrow back.
+    Back,
+    /// An arrow up.
+    Up,
+    /// An arrow down.
+    Down,
+    /// Ridges to take hold of.
+    Grip,
     /// A hand passing something on.
     Pass,
     /// A cloud crossed out.
@@ -59,6 +67,10 @@ impl Icon {
             Self::Unsafe => "M12 4 2.8 20h18.4zM12 10v4.5M12 17v.4",
             Self::Note => "M12 3a9 9 0 1 1 0 18 9 9 0 0 1 0-18zM12 11v5.5M12 7.6v.4",
             Self::Onwards => "M5 12h13M13 6.5l5.5 5.5-5.5 5.5",
+            Self::Back => "M19 12H6M11 6.5 5.5 12l5.5 5.5",
+            Self::Up => "M12 19V6M6.5 11 12 5.5l5.5 5.5",
+            Self::Down => "M12 5v13M6.5 13l5.5 5.5 5.5-5.5",
+            Self::Grip => "M9 6v.2M15 6v.2M9 12v.2M15 12v.2M9 18v.2M15 18v.2",
             Self::Pass => "M3 12h11M10.5 8l4 4-4 4M18.5 4.5v15",
             Self::Offline => {
                 "M7 18h10a4 4 0 0 0 .8-7.9A6 6 0 0 0 7 8.6 4.8 4.8 0 0 0 7 18zM4 4l16 16"

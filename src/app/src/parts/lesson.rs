@@ -1,15 +1,8 @@
 //! The text of a lesson, with what is derived set into it.
 
 use super::{
-    advice::AdviceList,
-    drawing::{ItemDrawing, Scale},
-    fold::Fold,
-    item_link::ItemLink,
-    mixing::MixingCard,
-    slips::SlipList,
-    sources::SourceLine,
-    steps::StepList,
-    tray::TrayView,
+    advice::AdviceList, drawing::ItemDrawing, fold::Fold, item_link::ItemLink, mixing::MixingCard,
+    slips::SlipList, sources::SourceLine, steps::StepList, tray::TrayView,
 };
 use crate::{
     place::{Place, View},
@@ -247,7 +240,7 @@ fn drawings(ids: &'static [ItemId]) -> AnyView {
         .map(|item| {
             view! {
                 <li class="figure">
-                    <ItemDrawing item scale=Scale::Shared(175) />
+                    <ItemDrawing item />
                     <ItemLink item />
                 </li>
             }

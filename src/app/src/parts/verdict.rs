@@ -9,7 +9,7 @@ pub fn word(verdict: Verdict) -> &'static str {
     match verdict {
         Verdict::Right => "Right",
         Verdict::Acceptable => "Acceptable",
-        Verdict::Wrong => "Not this",
+        Verdict::Wrong => "Wrong",
         Verdict::Unsafe => "Unsafe",
     }
 }

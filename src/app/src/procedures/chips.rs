@@ -3,11 +3,12 @@
 use super::supposing;
 use crate::{
     browser::address::Address,
+    parts::notice::{Notice, Tone},
     place::{Place, Supposed, View},
-    taught::catalogue,
+    taught::{catalogue, clinic},
 };
 use catalogue::{
-    findings::{Finding, Scale},
+    findings::{Finding, Known, Scale},
     ids::FindingId,
     procedures::Procedure,
 };
@@ -31,6 +32,14 @@ pub fn Chips(
         next.extend(value.map(|value| (finding, value)));
         address.amend(Place::Procedure(procedure.id.clone(), view, next));
     });
+    let clinic = clinic();
+    let impossible = move || {
+        let patient = supposed.with(|supposed| supposing::patient(&clinic, supposed));
+        let because = clinic.impossible(&patient)?.to_string();
+        Some(view! {
+            <Notice tone=Tone::Attention><p>"There is no such patient. " {because}</p></Notice>
+        })
+    };
     let findings = supposing::asked(catalogue(), &procedure.id);
     let controls: Vec<_> = findings
         .into_iter()
@@ -41,6 +50,7 @@ pub fn Chips(
             <fieldset class="patient" data-test="patient">
                 <legend class="stage-label">"For a patient like this"</legend>
                 <div class="patient-controls">{controls}</div>
+                <div role="status">{impossible}</div>
             </fieldset>
         }
     })
@@ -69,18 +79,20 @@ fn control(
                 .iter()
                 .map(|word| (word.id.clone(), word.says.clone()))
                 .collect();
-            select(finding, usual.unwrap_or_default(), options, value, suppose).into_any()
+            select(finding, usual, options, value, suppose).into_any()
         }
         Scale::Number { unit, usual, .. } => {
             let mut numbers = supposing::telling_values(catalogue(), &procedure.id, finding);
-            numbers.push(*usual);
-            numbers.sort_unstable();
-            numbers.dedup();
+            if finding.known == Known::Chart {
+                numbers.push(*usual);
+                numbers.sort_unstable();
+                numbers.dedup();
+            }
             let options = numbers
                 .into_iter()
                 .map(|number| (number.to_string(), format!("{number} {unit}")))
                 .collect();
-            select(finding, usual.to_string(), options, value, suppose).into_any()
+            select(finding, Some(usual.to_string()), options, value, suppose).into_any()
         }
     }
 }
@@ -104,14 +116,32 @@ fn flag(finding: &'static Finding, value: Memo<Option<String>>, suppose: Suppose
     }
 }
 
-/// A list of values; the usual one stands for nothing chosen.
+/// What stands for a finding that the chart does not hold.
+fn not_yet(known: Known) -> Option<&'static str> {
+    match known {
+        Known::Chart => None,
+        Known::Opening => Some("not opened yet"),
+        Known::Chosen => Some("not settled yet"),
+        Known::Derived => Some("not known"),
+    }
+}
+
+/// A list of values. Where nothing is chosen, the chart says the usual one; what
+/// only the opened tooth shows is then not known.
 fn select(
     finding: &'static Finding,
-    usual: String,
-    options: Vec<(String, String)>,
+    usual: Option<String>,
+    mut options: Vec<(String, String)>,
     value: Memo<Option<String>>,
     suppose: Suppose,
 ) -> impl IntoView {
+    let usual = match not_yet(finding.known) {
+        None => usual.unwrap_or_default(),
+        Some(words) => {
+            options.insert(0, (String::new(), words.into()));
+            String::new()
+        }
+    };
     let shown = {
         let usual = usual.clone();
         move || value.get().unwrap_or_else(|| usual.clone())
@@ -126,7 +156,7 @@ fn select(
         .map(|(id, says)| view! { <option value=id>{says}</option> })
         .collect();
     view! {
-        <label class="select">
+        <label class="select" class:select-set=move || value.with(Option::is_some)>
             <span>{finding.name.as_str()}</span>
             <select
                 prop:value=shown

@@ -37,11 +37,15 @@ pub fn SetUp(
         view! { <TrayView tray /> <OrderNotes pairs /> }
     };
     view! {
-        <Chips procedure view=View::SetUp supposed />
-        <p class="lead">
-            "Laid from the steps, in order of use. Tap a thing to see why it is there."
-        </p>
-        {drawn}
+        <div class="with-patient">
+            <Chips procedure view=View::SetUp supposed />
+            <div>
+                <p class="hint">
+                    "Laid from the steps, in order of use. Tap a thing to see why it is there."
+                </p>
+                {drawn}
+            </div>
+        </div>
     }
 }
 

@@ -35,15 +35,19 @@ pub fn Steps(
         Choosable::new("dentist", "Dentist"),
     ];
     view! {
-        <Chips procedure view=View::Steps supposed />
-        <Choice
-            legend="Show"
-            options
-            chosen=voice
-            choose=move |value| voice.set(value)
-            test="voice"
-        />
-        {steps}
+        <div class="with-patient">
+            <Chips procedure view=View::Steps supposed />
+            <div>
+                <Choice
+                    legend="Show"
+                    options
+                    chosen=voice
+                    choose=move |value| voice.set(value)
+                    test="voice"
+                />
+                {steps}
+            </div>
+        </div>
     }
 }
 

@@ -60,12 +60,14 @@ fn row(competency: &'static Competency, counts: Counts) -> impl IntoView + use<>
     let total: u32 = counts.iter().sum();
     view! {
         <li>
-            <div class="competency-head">
-                <span class="competency-name">{competency.name.as_str()}</span>
-                <span class="competency-total">{answers(total)}</span>
-            </div>
-            {bar(counts, &spoken(competency, counts))}
-            <Fold title="I can …"><p>"I can " {competency.can.as_str()} "."</p></Fold>
+            <details class="competency">
+                <summary>
+                    <span class="competency-name">{competency.name.as_str()}</span>
+                    <span class="competency-total">{answers(total)}</span>
+                    {bar(counts, &spoken(competency, counts))}
+                </summary>
+                <p>"I can " {competency.can.as_str()} "."</p>
+            </details>
         </li>
     }
 }
@@ -88,26 +90,47 @@ fn spoken(competency: &Competency, counts: Counts) -> String {
     format!("{}: {}", competency.name, parts.join(", "))
 }
 
-/// A bar parted by verdict; each part has a pattern as well as a colour.
+/// A bar parted by verdict. Each part has a shape of its own besides its
+/// colour: full, hollow, half as high, and split.
 fn bar(counts: Counts, label: &str) -> impl IntoView + use<> {
-    let total = counts.iter().sum::<u32>().max(1);
-    let mut from = 0;
+    let total = f64::from(counts.iter().sum::<u32>().max(1));
+    let mut from = 0.0;
     let mut parts = Vec::new();
     for (verdict, count) in Verdict::ALL.into_iter().zip(counts) {
-        let class = format!("bar-part {}", verdict::class(verdict));
-        let share = |count: u32| f64::from(count) * 100.0 / f64::from(total);
-        if count > 0 {
+        let width = f64::from(count) * 100.0 / total;
+        for (y, height) in heights(verdict) {
+            let class = format!("bar-part {}", verdict::class(verdict));
             parts.push(view! {
-                <rect class=class x=share(from).to_string() y="0" width=share(count).to_string() height="10" />
+                <rect
+                    class=class
+                    x=format!("{from:.2}")
+                    y=*y
+                    width=format!("{width:.2}")
+                    height=*height
+                />
             });
         }
-        from += count;
+        from += width;
     }
     view! {
-        <svg class="bar" viewBox="0 0 100 10" preserveAspectRatio="none" role="img" aria-label=label.to_string()>
-            <rect class="bar-ground" x="0" y="0" width="100" height="10" />
+        <svg
+            class="bar"
+            viewBox="0 0 100 12"
+            preserveAspectRatio="none"
+            role="img"
+            aria-label=label.to_string()
+        >
             {parts}
         </svg>
+    }
+}
+
+/// Where the rectangles of a part lie: top and height, of 12.
+fn heights(verdict: Verdict) -> &'static [(u8, u8)] {
+    match verdict {
+        Verdict::Right | Verdict::Acceptable => &[(0, 12)],
+        Verdict::Wrong => &[(6, 6)],
+        Verdict::Unsafe => &[(0, 5), (7, 5)],
     }
 }
 
@@ -116,10 +139,24 @@ fn bar(counts: Counts, label: &str) -> impl IntoView + use<> {
 fn Key() -> impl IntoView {
     view! {
         <ul class="key">
-            {Verdict::ALL
-                .map(|verdict| view! { <li><verdict::VerdictMark verdict /></li> })
-                .collect_view()}
+            {Verdict::ALL.map(swatch).collect_view()}
         </ul>
+    }
+}
+
+fn swatch(verdict: Verdict) -> impl IntoView {
+    let rects: Vec<_> = heights(verdict)
+        .iter()
+        .map(|(y, height)| {
+            let class = format!("bar-part {}", verdict::class(verdict));
+            view! { <rect class=class x="0" y=*y width="20" height=*height /> }
+        })
+        .collect();
+    view! {
+        <li>
+            <svg class="swatch" viewBox="0 0 20 12" aria-hidden="true">{rects}</svg>
+            {verdict::word(verdict)}
+        </li>
     }
 }
 

@@ -32,6 +32,7 @@ pub fn TodayScreen() -> impl IntoView {
                 <NextLesson />
                 <NextCase />
             </div>
+            <AllDone />
         </Page>
     }
 }
@@ -136,5 +137,27 @@ fn NextCase() -> impl IntoView {
             &place,
             "next-case",
         ))
+    }
+}
+
+/// Said when nothing is left that was never met.
+#[component]
+fn AllDone() -> impl IntoView {
+    let catalogue = catalogue();
+    let done = log().memo(move |events| {
+        folds::under_way(events).is_empty()
+            && next::lesson(catalogue, events).is_none()
+            && next::case(catalogue, events).is_none()
+    });
+    move || {
+        done.get().then(|| {
+            view! {
+                <p class="lead" data-test="all-done">
+                    "Nothing is due. Every lesson is read and every case was met; "
+                    <a href=Place::Cases.fragment()>"each case"</a>
+                    " can be taken again with another patient."
+                </p>
+            }
+        })
     }
 }

@@ -1,0 +1,284 @@
+//! A sitting at a case, as the page holds it: what can be read of it in a view
+//! and what can be done with it in a handler. Nothing here judges an answer;
+//! the decision does.
+
+use super::{draft::Draft, scene::Scene};
+use crate::{
+    browser::{clock, storage::BrowserStore},
+    log::{OpenLog, log},
+};
+use clinic::{
+    case::{Case, Decision, Form, overall},
+    standing::Standing,
+};
+use leptos::{ev, prelude::*};
+use record::{
+    CaseAnswered, CaseFinished, CaseStarted, Event, PerCent, SittingId, Store, Verdict, What,
+    folds::{self, Sitting},
+};
+use std::{ops::Deref, sync::Arc};
+
+/// A sitting. Cheap to copy; every copy is the same sitting.
+#[derive(Clone, Copy)]
+pub struct Play {
+    case: StoredValue<Arc<Case>>,
+    log: OpenLog,
+    sitting: Memo<Option<Sitting>>,
+    draft: RwSignal<Draft>,
+    /// When the decision on screen was put there, in milliseconds.
+    since: StoredValue<i64>,
+}
+
+/// A decision of a case, in any handler.
+#[derive(Clone)]
+pub struct Asked {
+    case: Arc<Case>,
+    /// Its place in the case.
+    pub at: usize,
+}
+
+impl Deref for Asked {
+    type Target = Decision;
+
+    fn deref(&self) -> &Decision {
+        &self.case.decisions[self.at]
+    }
+}
+
+impl Play {
+    /// Takes up the sitting at a case where the record has it, and follows
+    /// what other tabs do with it.
+    pub fn open(case: Case) -> Self {
+        let log = log();
+        let (frame, seed) = (case.frame.to_string(), case.seed);
+        let sitting = log.memo(move |events| latest(events, &frame, seed));
+        let kept = sitting.with_untracked(|it| it.as_ref().and_then(|it| kept_draft(it.id)));
+        let play = Self {
+            case: StoredValue::new(Arc::new(case)),
+            log,
+            sitting,
+            draft: RwSignal::new(kept.unwrap_or_default()),
+            since: StoredValue::new(clock::now().utc_ms),
+        };
+        let follow = window_event_listener(ev::storage, move |event| {
+            play.follow(event.key().as_deref(), event.new_value().as_deref());
+        });
+        on_cleanup(move || follow.remove());
+        play
+    }
+
+    /// The case.
+    pub fn case(self) -> Arc<Case> {
+        self.case.get_value()
+    }
+
+    /// A decision of the case.
+    pub fn asked(self, at: usize) -> Asked {
+        let case = self.case();
+        Asked { case, at }
+    }
+
+    /// What is on screen.
+    pub fn scene(self) -> Memo<Scene> {
+        Memo::new(move |_| {
+            let case = self.case();
+            self.sitting.with(|sitting| {
+                self.draft
+                    .with(|draft| Scene::of(&case, sitting.as_ref(), draft))
+            })
+        })
+    }
+
+    /// The answer that was given to a decision; empty where none was.
+    pub fn answer(self, at: usize) -> Vec<String> {
+        let asked = self.asked(at);
+        self.sitting.with_untracked(|sitting| {
+            let given = sitting.as_ref().and_then(|it| it.answer_to(&asked.id));
+            given.map_or_else(Vec::new, |it| known(&asked, &it.answer))
+        })
+    }
+
+    /// Whether a decision was answered, followed by the view.
+    pub fn is_answered(self, at: usize) -> bool {
+        let asked = self.asked(at);
+        self.sitting.with(|sitting| {
+            let sitting = sitting.as_ref();
+            sitting.is_some_and(|it| it.answer_to(&asked.id).is_some())
+        })
+    }
+
+    /// The options taken so far for a decision that waits for its answer.
+    pub fn taken(self, at: usize) -> Memo<Vec<String>> {
+        let asked = self.asked(at);
+        Memo::new(move |_| self.draft.with(|draft| begun(&asked, draft)))
+    }
+
+    /// Takes these options for now.
+    pub fn take(self, at: usize, taken: Vec<String>) {
+        let decision = self.asked(at).id.clone();
+        self.draft.update(|draft| {
+            if draft.decision != decision {
+                *draft = Draft::of(&decision);
+            }
+            draft.taken = taken;
+        });
+        self.keep();
+    }
+
+    /// Begins a sitting.
+    pub fn start(self) {
+        let case = self.case();
+        let first = case.decisions.first().map_or("", |d| d.id.as_str());
+        self.look_at(first);
+        self.log.append(What::CaseStarted(CaseStarted {
+            sitting: self.log.new_sitting(),
+            case: case.frame.to_string(),
+            seed: case.seed,
+        }));
+        self.keep();
+    }
+
+    /// Gives the answer as it is taken now, and records how it was judged.
+    pub fn give(self, at: usize) {
+        let Some(sitting) = self.id() else { return };
+        let asked = self.asked(at);
+        let answer = self.draft.with_untracked(|draft| begun(&asked, draft));
+        let grade = asked.grade(&answer);
+        let seconds = self.seconds();
+        // Looked at from now on even where the draft was never touched.
+        self.take(at, answer.clone());
+        self.log.append(What::CaseAnswered(CaseAnswered {
+            sitting,
+            decision: asked.id.clone(),
+            answer,
+            verdict: verdict(grade.standing),
+            per_cent: PerCent::of(grade.per_cent),
+            competency: asked.competency.to_string(),
+            seconds,
+        }));
+    }
+
+    /// Goes on from an explained decision: to the next one, or to the end.
+    pub fn go_on(self, at: usize) {
+        let case = self.case();
+        if let Some(next) = case.decisions.get(at + 1) {
+            self.look_at(&next.id);
+            self.keep();
+        } else {
+            self.finish();
+        }
+    }
+
+    fn finish(self) {
+        let Some(sitting) = self.id() else { return };
+        let marks: Vec<u8> = (0..self.case().decisions.len())
+            .map(|at| self.asked(at).grade(&self.answer(at)).per_cent)
+            .collect();
+        self.log.append(What::CaseFinished(CaseFinished {
+            sitting,
+            per_cent: PerCent::of(overall(&marks)),
+        }));
+        // A draft that cannot be removed is never read again.
+        let _ = BrowserStore.remove(&Draft::key(sitting));
+    }
+
+    /// What the finished sitting came to, in per cent.
+    pub fn overall(self) -> u8 {
+        self.sitting.with(|sitting| {
+            let finish = sitting.as_ref().and_then(|it| it.finish);
+            finish.map_or(0, |it| it.per_cent.get())
+        })
+    }
+
+    fn id(self) -> Option<SittingId> {
+        self.sitting
+            .with_untracked(|it| it.as_ref().map(|it| it.id))
+    }
+
+    fn look_at(self, decision: &str) {
+        self.since.set_value(clock::now().utc_ms);
+        self.draft.set(Draft::of(decision));
+    }
+
+    /// Seconds since the decision was first on screen, in all visits.
+    fn seconds(self) -> u32 {
+        let here = (clock::now().utc_ms - self.since.get_value()) / 1000;
+        let before = self.draft.with_untracked(|draft| draft.seconds);
+        before.saturating_add(u32::try_from(here).unwrap_or(0))
+    }
+
+    /// Keeps the draft. Where the storage is full or forbidden the page has
+    /// said so already, and goes on in memory.
+    fn keep(self) {
+        if let Some(sitting) = self.id() {
+            let mut draft = self.draft.get_untracked();
+            draft.seconds = self.seconds();
+            let _ = BrowserStore.put(&Draft::key(sitting), &draft.write());
+        }
+    }
+
+    /// Takes over what another tab has kept.
+    fn follow(self, key: Option<&str>, text: Option<&str>) {
+        let mine = self.id().map(Draft::key);
+        if key.is_none() || key != mine.as_deref() {
+            return;
+        }
+        if let Some(draft) = text.and_then(Draft::read) {
+            self.draft.set(draft);
+        }
+    }
+}
+
+/// The verdict as the record has it.
+pub fn verdict(standing: Standing) -> Verdict {
+    match standing {
+        Standing::Right => Verdict::Right,
+        Standing::Acceptable => Verdict::Acceptable,
+        Standing::Wrong => Verdict::Wrong,
+        Standing::Unsafe => Verdict::Unsafe,
+    }
+}
+
+/// The sitting to go on with at a case: the latest under way, or else the
+/// latest that was finished.
+fn latest(events: &[Event], frame: &str, seed: u64) -> Option<Sitting> {
+    let open = folds::under_way(events).into_iter();
+    let open = open.rfind(|it| it.case == frame && it.seed == seed);
+    open.or_else(|| {
+        let done = folds::finished_cases(events).into_iter();
+        let last = done.rfind(|it| it.case == frame && it.seed == seed)?;
+        folds::sitting(events, last.sitting)
+    })
+}
+
+fn kept_draft(sitting: SittingId) -> Option<Draft> {
+    let text = BrowserStore.get(&Draft::key(sitting)).ok().flatten()?;
+    Draft::read(&text)
+}
+
+/// What a draft holds of a decision. Things to be ordered are all there from
+/// the start, in the order in which they were arranged.
+fn begun(asked: &Decision, draft: &Draft) -> Vec<String> {
+    let taken = if draft.decision == asked.id {
+        known(asked, &draft.taken)
+    } else {
+        Vec::new()
+    };
+    match asked.form {
+        Form::Order(_) if taken.len() != asked.choices.len() => {
+            asked.choices.iter().map(|c| c.id.clone()).collect()
+        }
+        _ => taken,
+    }
+}
+
+/// The ids that are options of a decision, each once.
+fn known(asked: &Decision, ids: &[String]) -> Vec<String> {
+    let mut known: Vec<String> = Vec::new();
+    for id in ids {
+        if asked.choice(id).is_some() && !known.contains(id) {
+            known.push(id.clone());
+        }
+    }
+    known
+}
