@@ -8,6 +8,7 @@
 //! - [`sequence`]: how well an ordered set-up was laid
 //! - [`space`]: proof over every patient that can be
 //! - [`case`]: patients drawn from frames, with their decisions
+//! - [`tooth`]: one tooth in every notation
 //!
 //! Nothing here knows a clinical fact: all of them come from the catalogue.
 //! There is no clock and no chance: a seed comes in as an argument, and the
@@ -23,6 +24,7 @@ pub mod sequence;
 pub mod space;
 pub mod standing;
 mod test;
+pub mod tooth;
 pub mod tray;
 
 use catalogue::{

@@ -136,7 +136,9 @@ impl Visit<'_> {
     }
 
     fn layer(&self, role: Role, stack: &Stack) -> Decision {
-        let choices = self.material_choices(self.clinic.layer_verdicts(&self.after, role, stack));
+        let verdicts = self.clinic.layer_verdicts(&self.after, role, stack);
+        let mut choices = self.material_choices(verdicts);
+        choices.extend(self.sealers(stack));
         let (id, name, question) = match role {
             Role::Liner => (
                 "liner",
@@ -150,6 +152,29 @@ impl Visit<'_> {
             ),
         };
         material_decision(id, name, question, choices)
+    }
+
+    /// Sealers tempt as liners and bases: they too go under a filling, but on
+    /// the walls, and are no shield for the pulp.
+    fn sealers(&self, stack: &Stack) -> Vec<Choice> {
+        self.clinic
+            .layer_verdicts(&self.after, Role::Sealer, stack)
+            .into_iter()
+            .filter_map(|verdict| {
+                let item = verdict.item?;
+                let mut reasons =
+                    plain("A film of it seals the walls; it does not shield the floor.".into());
+                if verdict.standing >= Standing::Wrong {
+                    reasons.extend(verdict.reasons);
+                }
+                let name = self.clinic.catalogue().item_name(&item);
+                Some(
+                    Choice::new(item.as_str(), name, verdict.standing.max(Standing::Wrong))
+                        .showing(&item)
+                        .because(reasons),
+                )
+            })
+            .collect()
     }
 
     fn material_choices(&self, verdicts: Vec<LayerVerdict>) -> Vec<Choice> {

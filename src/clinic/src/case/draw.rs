@@ -50,8 +50,11 @@ pub struct Case {
     pub words: String,
     /// What the dentist says on opening the tooth.
     pub opening: String,
-    /// The procedure the visit was booked for.
+    /// The procedure whose tray is laid: the one that was booked, unless the
+    /// chart speaks against it.
     pub booked: ProcedureId,
+    /// What was booked, where the chart speaks against it.
+    pub instead_of: Option<ProcedureId>,
     /// The patient as the chart has it, before the tooth is opened.
     pub chart: Patient,
     /// The patient once the tooth is open.
@@ -93,6 +96,7 @@ impl Clinic {
             })
             .find(|patient| self.impossible(patient).is_none())?;
         let chart = self.before_opening(&opened);
+        let booked = self.as_the_chart_allows(&frame.booked, &chart);
         let plans = self.open_plans(&self.reason(&opened));
         let plan = chance.pick(&plans)?.clone();
         let tooth = *chance.pick(&frame.teeth)?;
@@ -109,7 +113,8 @@ impl Clinic {
             reason,
             words: pick(&mut chance, &frame.words),
             opening: pick(&mut chance, &frame.opening),
-            booked: frame.booked.clone(),
+            instead_of: (booked != frame.booked).then(|| frame.booked.clone()),
+            booked,
             chart,
             opened,
             plan,
@@ -149,6 +154,18 @@ impl Clinic {
             }
         }
         patient
+    }
+
+    /// The procedure that the plan behind a booking means for this patient: an
+    /// allergy or a wet field can make it another one than was booked.
+    fn as_the_chart_allows(&self, booked: &ProcedureId, chart: &Patient) -> ProcedureId {
+        self.catalogue
+            .plans
+            .iter()
+            .find(|plan| plan.procedures.iter().any(|p| p.procedure == *booked))
+            .and_then(|plan| self.procedure_of(plan, chart))
+            .unwrap_or(booked)
+            .clone()
     }
 
     /// The patient as known before the tooth is opened.

@@ -9,10 +9,12 @@ mod choice;
 mod draw;
 mod hands;
 mod later;
+mod part;
 mod seed;
 mod set_up;
 mod sets;
 
 pub use choice::{Choice, Decision, Form, Grade};
 pub use draw::{Case, Fact};
+pub use part::{Part, overall};
 pub use seed::Seed;

@@ -48,13 +48,49 @@ impl Visit<'_> {
             choices.extend(set.variants(self));
         }
         choices.extend(self.tempting(&tray, chance));
-        let procedure = self.clinic.catalogue().procedure(&self.case.booked);
-        let name = procedure.map(|p| p.name.clone()).unwrap_or_default();
-        Decision { lead: format!("The visit is booked as: {}.", super::cavity::lower_first(&name)), reasons: vec![Reason {
-                because: "The tray follows from the steps of the procedure, in the order in which they need it.".into(),
-                sources: procedure.map(|p| p.sources.clone()).unwrap_or_default(),
+        let sources = self
+            .clinic
+            .catalogue()
+            .procedure(&self.case.booked)
+            .map(|p| p.sources.clone())
+            .unwrap_or_default();
+        let because =
+            "The tray follows from the steps of the procedure, in the order in which they need it.";
+        let question = "Lay what this patient needs, in order of use.";
+        Decision {
+            lead: self.booking(),
+            reasons: vec![Reason {
+                because: because.into(),
+                sources,
                 rule: None,
-            }], ..Decision::new("tray", "Lay the tray", "Lay what this patient needs, in order of use.", sets.form(&tray), choices, "tray-set-ups") }
+            }],
+            ..Decision::new(
+                "tray",
+                "Lay the tray",
+                question,
+                sets.form(&tray),
+                choices,
+                "tray-set-ups",
+            )
+        }
+    }
+
+    /// What the visit is for, and how that changed if the chart speaks against it.
+    fn booking(&self) -> String {
+        let name = |id: &ProcedureId| {
+            let procedure = self.clinic.catalogue().procedure(id);
+            procedure
+                .map(|p| super::cavity::lower_first(&p.name))
+                .unwrap_or_default()
+        };
+        let booked = name(&self.case.booked);
+        match &self.case.instead_of {
+            None => format!("The visit is booked as: {booked}."),
+            Some(first) => format!(
+                "The visit was booked as: {}. The dentist reads the chart and changes that to: {booked}.",
+                name(first)
+            ),
+        }
     }
 
     pub(super) fn item_choice(

@@ -1,0 +1,12 @@
+//! Checks against published values. Each row names its source; custom is
+//! marked 'common practice, no source', and a value whose text was not read
+//! 'value from memory'.
+
+mod bedside;
+mod materials;
+mod mixing;
+mod patterns;
+mod plans;
+mod recall;
+mod sequence;
+mod trays;
