@@ -47,6 +47,8 @@ ids! {
     PlanId;
     /// A rule of reasoning.
     RuleId;
+    /// A moment at which the assistant speaks up.
+    StopId;
     /// A case frame.
     CaseId;
     /// A competency of the blueprint.

@@ -22,6 +22,7 @@ pub mod rules;
 #[cfg(feature = "source")]
 pub mod source;
 pub mod sources;
+pub mod stops;
 
 use serde::{Deserialize, Serialize};
 
@@ -52,6 +53,8 @@ pub struct Catalogue {
     pub checks: Vec<plans::Check>,
     /// The rules.
     pub rules: Vec<rules::Rule>,
+    /// The moments at which the assistant speaks up.
+    pub stops: Vec<stops::Stop>,
     /// The case frames.
     pub cases: Vec<cases::CaseFrame>,
     /// The lessons.
@@ -74,6 +77,7 @@ impl Catalogue {
             ("materials", self.materials.len()),
             ("drawings", self.drawings.len()),
             ("lessons", self.lessons.len()),
+            ("moments to speak up", self.stops.len()),
             ("case frames", self.cases.len()),
         ]
     }

@@ -5,6 +5,8 @@
 //! - [`plans`], [`layers`], [`recall`]: which plans, materials and return
 //!   dates are open, and how good each is
 //! - [`tray`]: what lies ready, in which order, for this patient
+//! - [`timing`]: when the assistant has to start
+//! - [`reading`]: what a tray is laid for
 //! - [`sequence`]: how well an ordered set-up was laid
 //! - [`space`]: proof over every patient that can be
 //! - [`case`]: patients drawn from frames, with their decisions
@@ -19,11 +21,13 @@ pub mod engine;
 pub mod layers;
 pub mod patient;
 pub mod plans;
+pub mod reading;
 pub mod recall;
 pub mod sequence;
 pub mod space;
 pub mod standing;
 mod test;
+pub mod timing;
 pub mod tooth;
 pub mod tray;
 

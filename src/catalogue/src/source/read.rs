@@ -107,6 +107,7 @@ impl Reading {
         for file in toml_files(&content.join("rules"), self) {
             self.list(&file, "rule", |c| &mut c.rules);
         }
+        self.list(&content.join("stops.toml"), "stop", |c| &mut c.stops);
         for file in toml_files(&content.join("cases"), self) {
             self.list(&file, "case", |c| &mut c.cases);
         }

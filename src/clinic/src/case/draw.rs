@@ -191,9 +191,11 @@ impl Clinic {
             after,
         };
         let mut decisions = vec![visit.flag(), visit.lay(&mut chance)];
+        decisions.extend(visit.speak_up(&mut chance));
         decisions.push(visit.plan());
         decisions.extend(visit.cavity(&mut chance));
         decisions.extend(visit.fetch(&mut chance));
+        decisions.extend(visit.start());
         decisions.extend(visit.mixing(&mut chance));
         decisions.extend(visit.hand_over());
         decisions.extend(visit.next_step(&mut chance));

@@ -9,6 +9,7 @@ mod choice;
 mod draw;
 mod hands;
 mod later;
+mod moments;
 mod part;
 mod seed;
 mod set_up;

@@ -49,8 +49,8 @@ impl Decision {
     pub fn part(&self) -> Part {
         match self.id.as_str() {
             "chart" => Part::Chart,
-            "tray" => Part::Tray,
-            "proportion" | "mix-order" | "mix-time" | "ready" | "mend" => Part::Mix,
+            "tray" | "speak-up" => Part::Tray,
+            "start" | "proportion" | "mix-order" | "mix-time" | "ready" | "mend" => Part::Mix,
             "hand-over" | "next-step" => Part::Chair,
             "tell" | "interval" | "checks" | "sooner" => Part::Return,
             _ => Part::Tooth,

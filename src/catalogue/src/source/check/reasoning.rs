@@ -10,6 +10,7 @@ use crate::{
     plans::Plan,
     procedures::ProcedureKind,
     rules::{Conclusion, Rule},
+    stops::Stop,
 };
 
 impl Checker<'_> {
@@ -19,6 +20,9 @@ impl Checker<'_> {
         }
         for (i, plan) in catalogue.plans.iter().enumerate() {
             self.plan(&At::new("plan", i), plan);
+        }
+        for (i, stop) in catalogue.stops.iter().enumerate() {
+            self.stop(&At::new("stop", i), stop);
         }
         for (i, frame) in catalogue.cases.iter().enumerate() {
             self.case(&At::new("case", i), frame, catalogue);
@@ -128,6 +132,26 @@ impl Checker<'_> {
                     );
                 }
             }
+        }
+    }
+
+    fn stop(&mut self, at: &At, stop: &Stop) {
+        self.maybe_condition(at, stop.when.as_ref());
+        if let Some(item) = &stop.item {
+            self.wants(&at.field("item"), "item", item.as_str(), |k| &k.items);
+        }
+        self.wants(
+            &at.field("competency"),
+            "competency",
+            stop.competency.as_str(),
+            |k| &k.competencies,
+        );
+        self.text(at, "sees", &stop.sees);
+        self.text(at, "because", &stop.because);
+        self.sources(at, &stop.sources);
+        if !stop.not.iter().any(|way| way.harm) {
+            let message = "at least one wrong way has to do harm; silence does";
+            self.report(&at.field("not"), message.into());
         }
     }
 

@@ -1,0 +1,184 @@
+//! When the assistant has to start: mixing, so that the dentist never waits
+//! and nothing sets too early.
+//!
+//! The visit is a flow of steps, one after another, at the chair; mixing runs
+//! beside it in the assistant's hands, and so does what the assistant does for
+//! it just before in the same stage, such as dispensing. For a mix that takes `m` and can be worked
+//! for `w` from its start, with the dentist ready at `r` and needing `p` to place it:
+//!
+//! - the latest start is `r - m`: later, and the dentist waits;
+//! - the earliest start is `r + p - w`: earlier, and it stiffens before it is placed.
+//!
+//! Durations are ranges. The window is computed with the middle of `m` and `p`
+//! and with the shortest `w`, which is the safe side; where it is empty the
+//! portion is too large for one mix, and that is said. A step without a stated
+//! duration counts as [`ASSUMED`]: a flow drawn from it is an illustration.
+
+use crate::{Clinic, patient::Patient, tray::PlacedStep};
+use catalogue::{
+    ids::{ItemId, ProcedureId, StepId},
+    procedures::Actor,
+    quantity::Span,
+};
+
+/// The duration in seconds of a step for which none is stated.
+pub const ASSUMED: Span = Span { from: 30, to: 60 };
+
+/// A step on the time line.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Slot {
+    /// The step's place in the flow of [`Clinic::steps`].
+    pub place: usize,
+    /// The procedure it is written in.
+    pub procedure: ProcedureId,
+    /// The step.
+    pub step: StepId,
+    /// Its stage.
+    pub stage: String,
+    /// What is done.
+    pub does: String,
+    /// Who acts.
+    pub who: Actor,
+    /// When it begins, in seconds from the start of the visit, with middle durations.
+    pub from: u32,
+    /// When it ends.
+    pub to: u32,
+    /// Whether its duration is stated, not assumed.
+    pub stated: bool,
+}
+
+/// When one mix has to be started.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Window {
+    /// The material.
+    pub material: ItemId,
+    /// The step that mixes it: its place in the flow of [`Clinic::steps`].
+    pub place: usize,
+    /// The earliest start, in seconds from the start of the visit.
+    pub earliest: i64,
+    /// The latest start.
+    pub latest: i64,
+    /// When the dentist is ready for it.
+    pub ready: u32,
+    /// How long mixing takes.
+    pub mix: Span,
+    /// How long it can be worked, from the start of the mix.
+    pub work: Span,
+    /// How long placing takes.
+    pub placing: u32,
+}
+
+/// How a start fits its window.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Start {
+    /// It stiffens this many seconds before it is placed.
+    TooEarly(u32),
+    /// The dentist neither waits nor loses the mix.
+    InTime,
+    /// The dentist waits this many seconds.
+    TooLate(u32),
+}
+
+/// The two lanes of a visit.
+#[derive(Clone, Debug, Default, PartialEq, Eq)]
+pub struct Timeline {
+    /// The flow at the chair.
+    pub flow: Vec<Slot>,
+    /// The mixes beside it.
+    pub windows: Vec<Window>,
+}
+
+impl Window {
+    /// Whether one mix can be made and placed at all.
+    pub fn is_open(&self) -> bool {
+        self.earliest <= self.latest
+    }
+
+    /// How a start at this second fits. Where the window is empty only the
+    /// latest start keeps the dentist from waiting.
+    pub fn judge(&self, second: i64) -> Start {
+        let seconds = |s: i64| u32::try_from(s).unwrap_or(u32::MAX);
+        if second > self.latest {
+            Start::TooLate(seconds(second - self.latest))
+        } else if second < self.earliest.min(self.latest) {
+            Start::TooEarly(seconds(self.earliest.min(self.latest) - second))
+        } else {
+            Start::InTime
+        }
+    }
+}
+
+impl Clinic {
+    /// The time line of a procedure for a patient.
+    pub fn timeline(&self, procedure: &ProcedureId, patient: &Patient) -> Timeline {
+        let steps = self.steps(procedure, patient);
+        let mut line = Timeline::default();
+        let mut now = 0;
+        let mut mixes = Vec::new();
+        for (place, placed) in steps.iter().enumerate() {
+            if placed.step.mixes.is_some() && placed.step.who != Actor::Dentist {
+                // Dispensing belongs to the mix and runs beside the flow with it.
+                while let Some(slot) = line
+                    .flow
+                    .pop_if(|s| s.who == Actor::Assistant && s.stage == placed.stage)
+                {
+                    now = slot.from;
+                }
+                mixes.push((place, now));
+                continue;
+            }
+            let slot = slot(place, placed, now);
+            now = slot.to;
+            line.flow.push(slot);
+        }
+        line.windows = mixes
+            .into_iter()
+            .filter_map(|(place, ready)| self.window(&steps, place, ready))
+            .collect();
+        line
+    }
+
+    fn window(&self, steps: &[PlacedStep], place: usize, ready: u32) -> Option<Window> {
+        let id = steps[place].step.mixes.as_ref()?;
+        let mixing = self.catalogue.material(id)?.mixing.as_ref()?;
+        let placing = placing(steps, place);
+        let (mix, work) = (mixing.mix_seconds, mixing.work_seconds);
+        Some(Window {
+            material: id.clone(),
+            place,
+            earliest: i64::from(ready) + i64::from(placing) - i64::from(work.from),
+            latest: i64::from(ready) - i64::from(mix.middle()),
+            ready,
+            mix,
+            work,
+            placing,
+        })
+    }
+}
+
+fn slot(place: usize, placed: &PlacedStep, from: u32) -> Slot {
+    let span = placed.step.seconds;
+    Slot {
+        place,
+        procedure: placed.procedure.clone(),
+        step: placed.step.id.clone(),
+        stage: placed.stage.clone(),
+        does: placed.step.does.clone(),
+        who: placed.step.who,
+        from,
+        to: from + span.unwrap_or(ASSUMED).middle(),
+        stated: span.is_some(),
+    }
+}
+
+/// How long the mix is being placed: the hand-over that follows, and the step after it.
+fn placing(steps: &[PlacedStep], mixed: usize) -> u32 {
+    let after = &steps[mixed + 1..];
+    let duration = |s: &PlacedStep| s.step.seconds.unwrap_or(ASSUMED).middle();
+    let handed = after
+        .iter()
+        .take(3)
+        .position(|s| s.step.hand_over.is_some());
+    let last = handed.map_or(0, |h| h + 1);
+    after.iter().take(last + 1).map(duration).sum()
+}
