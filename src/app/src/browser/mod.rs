@@ -8,5 +8,6 @@ pub mod files;
 pub mod focus;
 pub mod network;
 pub mod persistence;
+pub mod scroll;
 pub mod storage;
 pub mod update;

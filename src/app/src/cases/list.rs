@@ -1,6 +1,7 @@
 //! The list of cases, with what was done of each.
 
 use crate::{
+    browser::clock,
     log::log,
     parts::{
         icon::{Icon, icon},
@@ -11,7 +12,7 @@ use crate::{
 };
 use catalogue::cases::{CaseFrame, Level};
 use leptos::prelude::*;
-use record::{Event, folds};
+use record::{Event, Moment, folds};
 
 /// What a level is called.
 pub fn level(level: Level) -> &'static str {
@@ -35,32 +36,81 @@ pub fn next_seed(events: &[Event], frame: &str) -> u64 {
     last.map_or(1, |last| last.saturating_add(1))
 }
 
+/// What was done of a frame.
+#[derive(Clone, PartialEq, Eq)]
+struct Done {
+    /// The seed of the case under way, if one is.
+    under_way: Option<u64>,
+    /// The seed of the next patient.
+    next: u64,
+    /// How many were brought to their end.
+    finished: usize,
+    /// The best of them, in per cent.
+    best: u8,
+    /// When the last was finished.
+    last: Option<Moment>,
+}
+
+impl Done {
+    fn of(events: &[Event], frame: &str) -> Self {
+        let finished: Vec<_> = folds::finished_cases(events)
+            .into_iter()
+            .filter(|it| it.case == frame)
+            .map(|it| it.finish)
+            .collect();
+        Self {
+            under_way: folds::under_way(events)
+                .into_iter()
+                .rfind(|it| it.case == frame)
+                .map(|it| it.seed),
+            next: next_seed(events, frame),
+            best: finished
+                .iter()
+                .map(|it| it.per_cent.get())
+                .max()
+                .unwrap_or(0),
+            last: finished.iter().map(|it| it.at).max(),
+            finished: finished.len(),
+        }
+    }
+
+    /// In a sentence; none where nothing was done.
+    fn says(&self) -> Option<String> {
+        let last = clock::day(self.last?);
+        Some(match self.finished {
+            1 => format!("Done once, on {last}: {} per cent.", self.best),
+            many => format!(
+                "Done {many} times, last on {last}; best {} per cent.",
+                self.best
+            ),
+        })
+    }
+}
+
 /// The list of cases.
 #[component]
 pub fn CasesScreen() -> impl IntoView {
-    let groups: Vec<_> = [Level::Basic, Level::Core, Level::Demanding]
-        .into_iter()
-        .map(|of| {
-            let frames: Vec<&CaseFrame> =
-                catalogue().cases.iter().filter(|it| it.level == of).collect();
-            (!frames.is_empty()).then(|| {
-                view! {
-                    <section class="group">
-                        <h2 class="stage-label">{level(of)}</h2>
-                        <ul class="rows">
-                            {frames.into_iter().map(|frame| view! { <CaseRow frame /> }).collect_view()}
-                        </ul>
-                    </section>
-                }
-            })
+    let group = |of: Level| {
+        let frames = catalogue().cases.iter().filter(|it| it.level == of);
+        let rows: Vec<_> = frames.map(|frame| view! { <CaseRow frame /> }).collect();
+        (!rows.is_empty()).then(|| {
+            view! {
+                <section class="group">
+                    <h2 class="stage-label">{level(of)}</h2>
+                    <ul class="rows">{rows}</ul>
+                </section>
+            }
         })
-        .collect();
+    };
     view! {
         <Page title="Cases">
             <p class="lead">
-                "Each case is a patient from the chart to the recall visit. The same case comes back with another patient."
+                "A case is one patient and one visit, from the chart to the date of the next visit. You say what the assistant does and what the dentist will call for; then you read why."
             </p>
-            {groups}
+            <p class="prose">
+                "Nobody here is real. Every time, the findings are drawn afresh, and the right answer with them. In a real visit the dentist decides."
+            </p>
+            {[Level::Basic, Level::Core, Level::Demanding].map(group)}
             {catalogue().cases.is_empty().then(|| view! { <p>"There are no cases yet."</p> })}
         </Page>
     }
@@ -69,39 +119,33 @@ pub fn CasesScreen() -> impl IntoView {
 #[component]
 fn CaseRow(frame: &'static CaseFrame) -> impl IntoView {
     let id = frame.id.as_str();
-    let log = log();
-    let under_way = log.memo(move |events| {
-        let mut all = folds::under_way(events).into_iter();
-        all.find(|it| it.case == id).map(|it| it.seed)
-    });
-    let next = log.memo(move |events| next_seed(events, id));
-    let done = log.memo(move |events| {
-        let finished = folds::finished_cases(events);
-        finished.iter().filter(|it| it.case == id).count()
-    });
+    let done = log().memo(move |events| Done::of(events, id));
     let to = move || {
-        let seed = under_way.get().unwrap_or_else(|| next.get());
+        let seed = done.with(|done| done.under_way.unwrap_or(done.next));
         Place::Case(frame.id.clone(), seed).fragment()
     };
-    let booked = catalogue()
-        .procedure(&frame.booked)
-        .map(|it| it.short.as_str());
-    let state = move || match (under_way.get(), done.get()) {
-        (Some(_), _) => Some("Under way: go on where you were".to_string()),
-        (None, 0) => None,
-        (None, 1) => Some("Done once: another patient waits".into()),
-        (None, many) => Some(format!("Done {many} times: another patient waits")),
+    let under_way = move || done.with(|done| done.under_way.is_some());
+    let another = move || {
+        under_way().then(|| {
+            let to = Place::Case(frame.id.clone(), done.with(|done| done.next)).fragment();
+            view! {
+                <a class="row-also" href=to data-test=format!("another-{id}")>"Another patient"</a>
+            }
+        })
     };
+    let booked = catalogue().procedure(&frame.booked);
     view! {
         <li>
             <a class="row" href=to data-test=format!("case-{id}")>
                 <span class="row-name">{frame.title.as_str()}</span>
                 <span class="row-note">
-                    "Booked for: " {booked}
-                    {move || state().map(|state| view! { <span class="row-state">{state}</span> })}
+                    "Booked for: " {booked.map(|it| it.short.as_str())}
+                    {move || under_way().then_some(view! { <span class="row-state">"Under way. Go on where you were."</span> })}
+                    {move || done.with(Done::says).map(|says| view! { <span class="row-done">{says}</span> })}
                 </span>
                 {icon(Icon::Onwards)}
             </a>
+            {another}
         </li>
     }
 }

@@ -98,15 +98,6 @@ impl Play {
         })
     }
 
-    /// Whether a decision was answered, followed by the view.
-    pub fn is_answered(self, at: usize) -> bool {
-        let asked = self.asked(at);
-        self.sitting.with(|sitting| {
-            let sitting = sitting.as_ref();
-            sitting.is_some_and(|it| it.answer_to(&asked.id).is_some())
-        })
-    }
-
     /// The options taken so far for a decision that waits for its answer.
     pub fn taken(self, at: usize) -> Memo<Vec<String>> {
         let asked = self.asked(at);
@@ -242,10 +233,10 @@ pub fn verdict(standing: Standing) -> Verdict {
 /// The sitting to go on with at a case: the latest under way, or else the
 /// latest that was finished.
 fn latest(events: &[Event], frame: &str, seed: u64) -> Option<Sitting> {
-    let open = folds::under_way(events).into_iter();
-    let open = open.rfind(|it| it.case == frame && it.seed == seed);
-    open.or_else(|| {
-        let done = folds::finished_cases(events).into_iter();
+    let mut open = folds::under_way(events).into_iter();
+    let under_way = open.rfind(|it| it.case == frame && it.seed == seed);
+    under_way.or_else(|| {
+        let mut done = folds::finished_cases(events).into_iter();
         let last = done.rfind(|it| it.case == frame && it.seed == seed)?;
         folds::sitting(events, last.sitting)
     })

@@ -5,4 +5,4 @@ mod list;
 mod uses;
 
 pub use item::ItemScreen;
-pub use list::ItemsScreen;
+pub use list::{ItemsScreen, matches};

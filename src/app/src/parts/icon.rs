@@ -27,6 +27,10 @@ pub enum Icon {
     Note,
     /// An arrow onwards.
     Onwards,
+    /// An empty place, dashed out.
+    Missing,
+    /// Two arrows that change places.
+    Order,
     /// An arrow back.
     Back,
     /// An arrow up.
@@ -67,6 +71,10 @@ impl Icon {
             Self::Unsafe => "M12 4 2.8 20h18.4zM12 10v4.5M12 17v.4",
             Self::Note => "M12 3a9 9 0 1 1 0 18 9 9 0 0 1 0-18zM12 11v5.5M12 7.6v.4",
             Self::Onwards => "M5 12h13M13 6.5l5.5 5.5-5.5 5.5",
+            Self::Missing => {
+                "M4 7V4h3M10.5 4h3M17 4h3v3M20 10.5v3M20 17v3h-3M13.5 20h-3M7 20H4v-3M4 13.5v-3"
+            }
+            Self::Order => "M4 8h14M14 4l4 4-4 4M20 16H6M10 12l-4 4 4 4",
             Self::Back => "M19 12H6M11 6.5 5.5 12l5.5 5.5",
             Self::Up => "M12 19V6M6.5 11 12 5.5l5.5 5.5",
             Self::Down => "M12 5v13M6.5 13l5.5 5.5 5.5-5.5",

@@ -1,0 +1,46 @@
+//! The chart, one tap away during the whole case.
+
+use super::{play::Play, tooth::ToothPlace};
+use crate::taught::clinic;
+use catalogue::findings::Known;
+use clinic::case::{Fact, Part};
+use leptos::prelude::*;
+
+/// The chart, folded. What the dentist finds in the open tooth is added once it
+/// was told.
+#[component]
+pub fn ChartPanel(
+    /// The sitting.
+    play: Play,
+    /// The decision that is on screen.
+    at: usize,
+) -> impl IntoView {
+    let case = play.case();
+    let clinic = clinic();
+    let opened = (case.decisions[at].part() >= Part::Tooth)
+        .then(|| clinic.facts(&case.opened, Known::Opening));
+    view! {
+        <details class="case-panel" name="case-panel" data-test="chart-panel">
+            <summary>"Chart"</summary>
+            <div class="case-panel-body">
+                <ToothPlace fdi=case.tooth />
+                <p>{case.reason.clone()} " " <q>{case.words.clone()}</q></p>
+                {lines(clinic.facts(&case.chart, Known::Chart))}
+                {opened
+                    .map(|facts| {
+                        view! {
+                            <h2 class="stage-label">"Found in the open tooth"</h2>
+                            {lines(facts)}
+                        }
+                    })}
+            </div>
+        </details>
+    }
+}
+
+fn lines(facts: Vec<Fact>) -> impl IntoView {
+    let line = |fact: Fact| {
+        view! { <div><dt>{fact.name}</dt><dd>{fact.says}</dd></div> }
+    };
+    view! { <dl class="chart">{facts.into_iter().map(line).collect_view()}</dl> }
+}

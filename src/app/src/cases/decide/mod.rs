@@ -1,0 +1,74 @@
+//! A decision that waits for its answer: what has happened, the question, and
+//! the form in which it is answered.
+
+mod all;
+mod drag;
+mod one;
+mod option;
+mod order;
+mod place;
+mod tray;
+
+pub use option::{drawing, words};
+
+use super::{play::Play, player::Visit};
+use clinic::case::Form;
+use leptos::prelude::*;
+
+/// A decision and its form.
+#[component]
+pub fn Decide(
+    /// The sitting.
+    play: Play,
+    /// Which decision.
+    at: usize,
+) -> impl IntoView {
+    let asked = play.asked(at);
+    let form = match asked.form {
+        Form::One => view! { <one::DecideOne play at /> }.into_any(),
+        Form::All => view! { <all::DecideAll play at /> }.into_any(),
+        Form::Order(_) => view! { <order::DecideOrder play at /> }.into_any(),
+        Form::Tray { .. } => view! { <tray::DecideTray play at /> }.into_any(),
+    };
+    let told = (!asked.lead.is_empty()).then_some("told");
+    view! {
+        <Visit play at>
+            {told.map(|id| view! { <p class="told" id=id>{asked.lead.clone()}</p> })}
+            <h1 class="question" tabindex="-1" aria-describedby=told>
+                <span class="stage-label">{asked.name.clone()}<span class="unseen">": "</span></span>
+                {asked.question.clone()}
+            </h1>
+            {form}
+        </Visit>
+    }
+}
+
+/// The button that gives the answer. It keeps its place under the thumb, so
+/// nothing moves when it comes to life.
+#[component]
+pub fn AnswerButton(
+    /// The sitting.
+    play: Play,
+    /// Which decision.
+    at: usize,
+    /// Whether there is an answer to give.
+    #[prop(into)]
+    ready: Signal<bool>,
+    /// What it says.
+    #[prop(into)]
+    says: Signal<&'static str>,
+) -> impl IntoView {
+    view! {
+        <div class="case-go">
+            <button
+                type="button"
+                class="button"
+                data-test="answer"
+                disabled=move || !ready.get()
+                on:click=move |_| play.give(at)
+            >
+                {says}
+            </button>
+        </div>
+    }
+}

@@ -1,0 +1,63 @@
+//! The argument behind an answer, as a short chain to read from top to bottom.
+
+use super::reasons::reasons;
+use clinic::engine::{Ground, Proof};
+use leptos::prelude::*;
+
+/// The argument.
+#[component]
+pub fn ProofChain(
+    /// What the rules lead to.
+    proof: Proof,
+) -> impl IntoView {
+    let mut links = Vec::new();
+    collect(&proof, &mut links);
+    let one = |link: Link| {
+        let from = link.from.into_iter().map(|from| view! { <li>{from}</li> });
+        view! {
+            <li class="link">
+                <ul class="link-from">{from.collect_view()}</ul>
+                <p class="link-to">{link.to}</p>
+            </li>
+        }
+    };
+    view! {
+        <section class="chain" data-test="proof">
+            <h3 class="stage-label">"How it follows"</h3>
+            <ol>
+                {links.into_iter().map(one).collect_view()}
+                <li class="link link-end">
+                    <ul class="link-from">
+                        {proof.grounds.iter().map(|g| view! { <li>{said(g)}</li> }).collect_view()}
+                    </ul>
+                    <div class="link-to">{reasons(&[proof.reason])}</div>
+                </li>
+            </ol>
+        </section>
+    }
+}
+
+/// One step: from what, to what.
+struct Link {
+    from: Vec<String>,
+    to: String,
+}
+
+/// The steps that lead to the grounds of a proof, the first ones first.
+fn collect(proof: &Proof, links: &mut Vec<Link>) {
+    for ground in &proof.grounds {
+        let Some(inner) = &ground.proof else { continue };
+        collect(inner, links);
+        let to = said(ground);
+        if !links.iter().any(|link| link.to == to) {
+            links.push(Link {
+                from: inner.grounds.iter().map(said).collect(),
+                to,
+            });
+        }
+    }
+}
+
+fn said(ground: &Ground) -> String {
+    format!("{}: {}", ground.name, ground.says)
+}

@@ -1,0 +1,44 @@
+//! Who comes, before anything is asked.
+
+use super::{play::Play, tooth::ToothPlace};
+use crate::{parts::page::Page, place::Place, taught::catalogue};
+use leptos::prelude::*;
+
+/// The opening of a case.
+#[component]
+pub fn Opening(
+    /// The sitting that has not begun.
+    play: Play,
+) -> impl IntoView {
+    let case = play.case();
+    let booked = catalogue().procedure(&case.booked);
+    view! {
+        <Page title=case.title.clone() over="Cases" up=Place::Cases.fragment()>
+            <div class="patient-card" data-test="patient">
+                <p class="patient-age">{format!("A patient of {} years.", case.age)}</p>
+                <p>{case.reason.clone()}</p>
+                <blockquote class="patient-words"><q>{case.words.clone()}</q></blockquote>
+                <ToothPlace fdi=case.tooth />
+                {booked
+                    .map(|booked| {
+                        view! {
+                            <p class="patient-booked">"Booked for: " <strong>{booked.name.as_str()}</strong></p>
+                        }
+                    })}
+            </div>
+            <p class="case-how">
+                "You assist from the chart to the date of the next visit, one decision at a time. You answer first and read why afterwards. You can leave at any point and go on later."
+            </p>
+            <div class="case-go">
+                <button
+                    type="button"
+                    class="button"
+                    data-test="case-start"
+                    on:click=move |_| play.start()
+                >
+                    "Read the chart"
+                </button>
+            </div>
+        </Page>
+    }
+}
