@@ -7,6 +7,7 @@ use thirtyfour::{By, Key};
 
 use super::engine::Engine;
 use super::page::Page;
+use super::wait::IS_SEEN;
 
 /// How often Tab is pressed before an element counts as out of reach.
 const STOPS: usize = 200;
@@ -146,7 +147,7 @@ impl Page {
         let script = format!(
             "(() => {{
                const element = [...document.querySelectorAll({})]
-                 .find((e) => e.checkVisibility({{ visibilityProperty: true }}));
+                 .find({IS_SEEN});
                element.scrollIntoView({{ block: 'center', inline: 'center', behavior: 'instant' }});
                const box = element.getBoundingClientRect();
                const x = box.x + box.width / 2, y = box.y + box.height / 2;

@@ -10,6 +10,10 @@ use super::page::Page;
 const PATIENCE: Duration = Duration::from_secs(15);
 const GLANCE: Duration = Duration::from_millis(25);
 
+/// JavaScript: whether an element can be seen; an empty one cannot.
+pub(super) const IS_SEEN: &str = "((e) => e.checkVisibility({ visibilityProperty: true })
+    && e.getClientRects().length > 0 && e.getBoundingClientRect().height > 0)";
+
 impl Page {
     /// Waits until a JavaScript expression holds.
     ///
@@ -64,7 +68,7 @@ impl Page {
     /// When none can be seen in time.
     pub async fn see(&self, css: &str) -> Result<()> {
         let found = format!(
-            "[...document.querySelectorAll({})].some((e) => e.checkVisibility({{ visibilityProperty: true }}))",
+            "[...document.querySelectorAll({})].some({IS_SEEN})",
             json!(css)
         );
         self.until(css, &found).await
@@ -76,7 +80,7 @@ impl Page {
     /// When one stays.
     pub async fn see_no(&self, css: &str) -> Result<()> {
         let gone = format!(
-            "[...document.querySelectorAll({})].every((e) => !e.checkVisibility({{ visibilityProperty: true }}))",
+            "![...document.querySelectorAll({})].some({IS_SEEN})",
             json!(css)
         );
         self.until(&format!("no {css}"), &gone).await

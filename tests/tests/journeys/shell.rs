@@ -25,7 +25,7 @@ async fn the_shell_paints_without_any_script() -> Result<()> {
     page.see("#shell h1").await?;
     page.read("#shell", "Getting ready").await?;
     page.read("noscript", "needs JavaScript").await?;
-    page.read("#shell .bar", "Procedures").await?;
+    page.read("#shell .bar-nav", "Procedures").await?;
     assert!(!page.is_too_wide().await?);
     page.shot("shell").await?;
     page.quit().await
