@@ -7,6 +7,11 @@
 //! - `parts`: small parts that several screens share
 //! - one folder for each screen
 
+#![expect(
+    clippy::needless_pass_by_value,
+    reason = "what a view is made of is handed to it by value"
+)]
+
 mod about;
 mod bench;
 mod browser;

@@ -36,7 +36,7 @@ impl OpenLog {
         });
         Effect::new(move |_| theme.get().apply());
         window_event_listener(ev::storage, move |event| {
-            follow(log, event.key().as_deref())
+            follow(log, event.key().as_deref());
         });
         persistence::look(kept);
         let asked = StoredValue::new(false);
@@ -70,6 +70,10 @@ impl OpenLog {
     }
 
     /// A name for a run of study that begins now.
+    #[expect(
+        clippy::unused_self,
+        reason = "names in the record are the log's to give"
+    )]
     pub fn new_sitting(self) -> SittingId {
         SittingId(chance::bits())
     }

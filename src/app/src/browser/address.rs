@@ -49,12 +49,6 @@ impl Address {
         self.place.into()
     }
 
-    /// Goes to a place, as following a link to it would.
-    pub fn go(self, place: &Place) {
-        // Setting the fragment of the own page cannot fail.
-        let _ = window().location().set_hash(&place.fragment());
-    }
-
     /// Changes the address without a new entry in the history, for what
     /// changes while the reader stays on one screen.
     pub fn amend(self, place: Place) {

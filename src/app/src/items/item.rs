@@ -199,7 +199,7 @@ fn Uses(item: Item<'static>) -> impl IntoView {
                 <dt>{set_up_link(procedure)}</dt>
                 <dd>
                     "Instead of " {item_link::name(&variation.instead_of)} " for: "
-                    {condition::words(&variation.when)} ". " {variation.because.as_str()}
+                    {condition::words(catalogue(), &variation.when)} ". " {variation.because.as_str()}
                 </dd>
             }
         })

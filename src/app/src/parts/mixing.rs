@@ -10,7 +10,7 @@ use leptos::prelude::*;
 
 /// A span of seconds in words: `1 to 1½ min`, `20 s`.
 pub fn duration(span: Span) -> String {
-    let minutes = span.from >= 60 && span.from % 30 == 0 && span.to % 30 == 0;
+    let minutes = span.from >= 60 && [span.from, span.to].iter().all(|s| s.is_multiple_of(30));
     let (unit, show): (_, fn(u32) -> String) = if minutes {
         ("min", |seconds| {
             let half = if seconds % 60 == 30 { "½" } else { "" };
@@ -77,4 +77,23 @@ fn faults(faults: &'static [MixFault]) -> impl IntoView {
             <dl class="slips">{faults.iter().map(one).collect_view()}</dl>
         }
     })
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn durations_are_said_in_the_unit_that_fits() {
+        for (from, to, said) in [
+            (20, 20, "20 s"),
+            (15, 20, "15 to 20 s"),
+            (60, 90, "1 to 1½ min"),
+            (240, 600, "4 to 10 min"),
+            (30, 60, "30 to 60 s"),
+            (60, 75, "60 to 75 s"),
+        ] {
+            assert_eq!(duration(Span { from, to }), said);
+        }
+    }
 }

@@ -1,7 +1,5 @@
-//! How an answer was judged: a mark, a word and a colour of its own.
+//! How an answer was judged: a word, and the class of its colour and shape.
 
-use super::icon::{Icon, icon};
-use leptos::prelude::*;
 use record::Verdict;
 
 /// The word for a verdict.
@@ -21,25 +19,5 @@ pub fn class(verdict: Verdict) -> &'static str {
         Verdict::Acceptable => "verdict-acceptable",
         Verdict::Wrong => "verdict-wrong",
         Verdict::Unsafe => "verdict-unsafe",
-    }
-}
-
-/// A verdict as a mark with its word.
-#[component]
-pub fn VerdictMark(
-    /// The verdict.
-    verdict: Verdict,
-) -> impl IntoView {
-    let mark = match verdict {
-        Verdict::Right => Icon::Right,
-        Verdict::Acceptable => Icon::Acceptable,
-        Verdict::Wrong => Icon::Wrong,
-        Verdict::Unsafe => Icon::Unsafe,
-    };
-    view! {
-        <span class=format!("verdict {}", class(verdict)) data-test="verdict">
-            {icon(mark)}
-            {word(verdict)}
-        </span>
     }
 }

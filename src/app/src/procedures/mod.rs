@@ -146,3 +146,15 @@ fn read_mark(id: &'static str, read: Memo<BTreeSet<String>>) -> impl IntoView {
 fn first_sentence(text: &'static str) -> &'static str {
     text.find(". ").map_or(text, |end| &text[..=end])
 }
+
+#[cfg(test)]
+mod tests {
+    use super::first_sentence;
+
+    #[test]
+    fn a_list_shows_the_first_sentence() {
+        assert_eq!(first_sentence("One. Two."), "One.");
+        assert_eq!(first_sentence("Only one."), "Only one.");
+        assert_eq!(first_sentence("0.5 mm or less. More."), "0.5 mm or less.");
+    }
+}

@@ -142,3 +142,90 @@ impl<'c> Search<'c> {
             .collect()
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use catalogue::{procedures::Procedure, rules::Rule};
+
+    #[derive(serde::Deserialize)]
+    struct File {
+        finding: Vec<Finding>,
+        rule: Vec<Rule>,
+        procedure: Vec<Procedure>,
+    }
+
+    fn catalogue() -> Catalogue {
+        let finding = |id: &str, known: &str| {
+            format!(
+                r#"
+                [[finding]]
+                id = "{id}"
+                name = "{id}"
+                known = "{known}"
+                about = ""
+                scale = {{ number = {{ unit = "mm", least = 0, most = 4, step = 0.1, usual = 2.5 }} }}
+                "#
+            )
+        };
+        let procedure = |id: &str, when: &str, include: &str| {
+            format!(
+                r#"
+                [[procedure]]
+                id = "{id}"
+                name = "{id}"
+                short = "{id}"
+                kind = "treatment"
+                purpose = ""
+                competency = "c"
+                sources = []
+                step = [{{ id = "a", phase = "A", who = "team", when = "{when}", include = "{include}" }}]
+                "#
+            )
+        };
+        let text = [
+            finding("width", "chart"),
+            finding("depth", "opening"),
+            finding("band", "derived"),
+            finding("other", "chart"),
+            procedure("outer", "width > 1 mm", "inner"),
+            procedure("inner", "band = thin", "outer"),
+            r#"
+            [[rule]]
+            id = "r"
+            when = "depth <= 0.5 mm"
+            then = [{ find = { finding = "band", is = "thin" } }]
+            because = ""
+            competency = "c"
+            sources = []
+            "#
+            .into(),
+        ];
+        let file: File = toml::from_str(&text.concat()).unwrap();
+        Catalogue {
+            findings: file.finding,
+            rules: file.rule,
+            procedures: file.procedure,
+            ..Catalogue::default()
+        }
+    }
+
+    #[test]
+    fn set_ups_are_asked_too_and_derived_findings_give_way_to_what_they_follow_from() {
+        let catalogue = catalogue();
+        let asked: Vec<&str> = asked(&catalogue, &"outer".into())
+            .iter()
+            .map(|finding| finding.id.as_str())
+            .collect();
+        assert_eq!(asked, ["width", "depth"]);
+    }
+
+    #[test]
+    fn a_number_is_offered_once_for_each_range() {
+        let catalogue = catalogue();
+        let depth = catalogue.finding(&"depth".into()).unwrap();
+        let values = telling_values(&catalogue, &"outer".into(), depth);
+        // Below the bound of 0.5 mm, and above it.
+        assert_eq!(values, [Milli(200), Milli(2200)]);
+    }
+}
