@@ -49,6 +49,9 @@ ids! {
     RuleId;
     /// A moment at which the assistant speaks up.
     StopId;
+    /// A preference card.
+    #[derive(Default)]
+    CardId;
     /// A case frame.
     CaseId;
     /// A competency of the blueprint.

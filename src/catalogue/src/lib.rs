@@ -16,6 +16,7 @@ pub mod lesson;
 mod lookup;
 pub mod pack;
 pub mod plans;
+pub mod preference;
 pub mod procedures;
 pub mod quantity;
 pub mod rules;
@@ -53,6 +54,8 @@ pub struct Catalogue {
     pub checks: Vec<plans::Check>,
     /// The rules.
     pub rules: Vec<rules::Rule>,
+    /// Examples of preference cards.
+    pub cards: Vec<preference::Card>,
     /// The moments at which the assistant speaks up.
     pub stops: Vec<stops::Stop>,
     /// The case frames.
@@ -77,6 +80,7 @@ impl Catalogue {
             ("materials", self.materials.len()),
             ("drawings", self.drawings.len()),
             ("lessons", self.lessons.len()),
+            ("preference cards", self.cards.len()),
             ("moments to speak up", self.stops.len()),
             ("case frames", self.cases.len()),
         ]

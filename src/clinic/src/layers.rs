@@ -73,7 +73,7 @@ impl Clinic {
         if !matches!(role, Role::Temporary | Role::Permanent) {
             verdicts.push(self.left_out(all, role, stack));
         }
-        verdicts
+        self.preferred(role, verdicts)
     }
 
     fn said_of_role<'c>(

@@ -5,6 +5,7 @@
 //! - [`plans`], [`layers`], [`recall`]: which plans, materials and return
 //!   dates are open, and how good each is
 //! - [`tray`]: what lies ready, in which order, for this patient
+//! - [`preference`]: what one dentist wants done differently
 //! - [`timing`]: when the assistant has to start
 //! - [`reading`]: what a tray is laid for
 //! - [`sequence`]: how well an ordered set-up was laid
@@ -21,6 +22,7 @@ pub mod engine;
 pub mod layers;
 pub mod patient;
 pub mod plans;
+pub mod preference;
 pub mod reading;
 pub mod recall;
 pub mod sequence;
@@ -35,6 +37,7 @@ use catalogue::{
     Catalogue,
     condition::When,
     ids::{FindingId, RuleId, SourceId},
+    preference::Card,
     rules::Conclusion,
 };
 use patient::{Patient, Value};
@@ -47,6 +50,7 @@ pub struct Clinic {
     catalogue: Rc<Catalogue>,
     index: HashMap<FindingId, usize>,
     rules: Vec<Compiled>,
+    card: Option<Rc<Card>>,
 }
 
 /// A rule made ready: its test, and the derived findings it sets.
@@ -81,6 +85,7 @@ impl Clinic {
             catalogue,
             index,
             rules: Vec::new(),
+            card: None,
         };
         clinic.rules = clinic
             .catalogue

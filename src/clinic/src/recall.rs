@@ -13,6 +13,8 @@ use catalogue::{
 pub struct Return {
     /// The spans in days from this visit, with the reason for each.
     pub spans: Vec<(Span, Reason)>,
+    /// The date that a preference card asks for, where a source agrees with it.
+    pub preferred: Option<(Span, Reason)>,
     /// What is looked at then.
     pub checks: Vec<CheckId>,
     /// What brings the patient back sooner.
@@ -42,7 +44,7 @@ impl Clinic {
             add_new(&mut visit.checks, &recall.checks);
             add_new(&mut visit.sooner, &recall.sooner);
         }
-        visit
+        self.recalled(plan, visit)
     }
 }
 

@@ -11,8 +11,8 @@
 //!
 //! Durations are ranges. The window is computed with the middle of `m` and `p`
 //! and with the shortest `w`, which is the safe side; where it is empty the
-//! portion is too large for one mix, and that is said. A step without a stated
-//! duration counts as [`ASSUMED`]: a flow drawn from it is an illustration.
+//! portion is too large for one mix, and that is said. Durations of steps are
+//! custom of the trade: a flow drawn from them is an illustration.
 
 use crate::{Clinic, patient::Patient, tray::PlacedStep};
 use catalogue::{
@@ -20,9 +20,6 @@ use catalogue::{
     procedures::Actor,
     quantity::Span,
 };
-
-/// The duration in seconds of a step for which none is stated.
-pub const ASSUMED: Span = Span { from: 30, to: 60 };
 
 /// A step on the time line.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -43,8 +40,6 @@ pub struct Slot {
     pub from: u32,
     /// When it ends.
     pub to: u32,
-    /// Whether its duration is stated, not assumed.
-    pub stated: bool,
 }
 
 /// When one mix has to be started.
@@ -157,7 +152,6 @@ impl Clinic {
 }
 
 fn slot(place: usize, placed: &PlacedStep, from: u32) -> Slot {
-    let span = placed.step.seconds;
     Slot {
         place,
         procedure: placed.procedure.clone(),
@@ -166,19 +160,23 @@ fn slot(place: usize, placed: &PlacedStep, from: u32) -> Slot {
         does: placed.step.does.clone(),
         who: placed.step.who,
         from,
-        to: from + span.unwrap_or(ASSUMED).middle(),
-        stated: span.is_some(),
+        to: from + duration(placed),
     }
 }
 
 /// How long the mix is being placed: the hand-over that follows, and the step after it.
 fn placing(steps: &[PlacedStep], mixed: usize) -> u32 {
     let after = &steps[mixed + 1..];
-    let duration = |s: &PlacedStep| s.step.seconds.unwrap_or(ASSUMED).middle();
     let handed = after
         .iter()
         .take(3)
         .position(|s| s.step.hand_over.is_some());
     let last = handed.map_or(0, |h| h + 1);
     after.iter().take(last + 1).map(duration).sum()
+}
+
+/// The middle of a step's duration. Only a step that includes a set-up has none
+/// of its own, and such a step is never in a flow.
+fn duration(placed: &PlacedStep) -> u32 {
+    placed.step.seconds.map_or(0, Span::middle)
 }

@@ -1,7 +1,7 @@
 //! The tray of a procedure for a patient: derived from the steps, in order of
 //! first use, with the reason for each item.
 
-use crate::{Clinic, Reason, patient::Patient, sequence::Target};
+use crate::{Clinic, Reason, patient::Patient, preference::Refusal, sequence::Target};
 use catalogue::{
     Item,
     ids::{ItemId, ProcedureId},
@@ -75,6 +75,8 @@ pub struct Tray {
     pub changes: Vec<Change>,
     /// Pairs that have to stand in order, with the reason.
     pub must_before: Vec<(ItemId, ItemId, String)>,
+    /// Wishes of a preference card that were refused.
+    pub refused: Vec<Refusal>,
 }
 
 impl Tray {
@@ -121,6 +123,13 @@ impl Tray {
 impl Clinic {
     /// The steps of a procedure for a patient, set-ups included, in order.
     pub fn steps(&self, procedure: &ProcedureId, patient: &Patient) -> Vec<PlacedStep> {
+        let mut steps = self.steps_of(procedure, &self.isolated(patient, procedure));
+        self.hand_overs(&mut steps);
+        steps
+    }
+
+    /// The steps of the standard set-up, without a card.
+    pub(crate) fn steps_of(&self, procedure: &ProcedureId, patient: &Patient) -> Vec<PlacedStep> {
         let mut steps = Vec::new();
         if let Some(procedure) = self.catalogue.procedure(procedure) {
             self.collect(procedure, patient, None, &mut Vec::new(), &mut steps);
@@ -196,6 +205,7 @@ impl Clinic {
         if let Some(procedure) = self.catalogue.procedure(procedure) {
             self.note_changes(procedure, patient, &mut tray);
         }
+        self.grant(procedure, patient, &mut tray);
         tray
     }
 

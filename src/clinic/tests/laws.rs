@@ -1,7 +1,8 @@
 //! Laws that hold for every patient, every tray and every case.
 
+mod common;
+
 use catalogue::{
-    Catalogue,
     findings::{Known, Scale},
     items::Role,
     quantity::Milli,
@@ -13,22 +14,8 @@ use clinic::{
     sequence::{CAP, Target, compare},
     standing::Standing,
 };
+use common::clinic;
 use proptest::prelude::*;
-use std::{cell::OnceCell, path::Path, rc::Rc};
-
-fn clinic() -> Rc<Clinic> {
-    thread_local! {
-        static CLINIC: OnceCell<Rc<Clinic>> = const { OnceCell::new() };
-    }
-    CLINIC.with(|cell| {
-        let read = || -> Catalogue {
-            let content = Path::new(env!("CARGO_MANIFEST_DIR")).join("../../content");
-            catalogue::source::read(&content).expect("content without faults")
-        };
-        cell.get_or_init(|| Rc::new(Clinic::new(Rc::new(read()))))
-            .clone()
-    })
-}
 
 /// Any patient, possible or not: one number a finding picks its value.
 fn any_patient(clinic: &Clinic, picks: &[u32]) -> Patient {

@@ -108,6 +108,9 @@ impl Reading {
             self.list(&file, "rule", |c| &mut c.rules);
         }
         self.list(&content.join("stops.toml"), "stop", |c| &mut c.stops);
+        for file in toml_files(&content.join("preference-cards"), self) {
+            self.list(&file, "card", |c| &mut c.cards);
+        }
         for file in toml_files(&content.join("cases"), self) {
             self.list(&file, "case", |c| &mut c.cases);
         }

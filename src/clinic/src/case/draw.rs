@@ -38,6 +38,8 @@ pub struct Case {
     pub frame: CaseId,
     /// The seed it was drawn by.
     pub seed: u64,
+    /// The flag that was asked for beyond the frame, if one was.
+    pub with: Option<FindingId>,
     /// Its title.
     pub title: String,
     /// The tooth, in the two-digit FDI notation.
@@ -80,6 +82,16 @@ pub(super) struct Visit<'c> {
 impl Clinic {
     /// Draws the case of a frame and a seed; none where the frame admits no possible patient.
     pub fn case(&self, frame: &CaseFrame, seed: u64) -> Option<Case> {
+        self.case_with(frame, seed, None)
+    }
+
+    /// The same, with a flag that the patient has to have.
+    pub fn case_with(
+        &self,
+        frame: &CaseFrame,
+        seed: u64,
+        flag: Option<&FindingId>,
+    ) -> Option<Case> {
         let mut chance = Seed::new(seed);
         let years = usize::from(frame.age.1 - frame.age.0) + 1;
         let age = frame
@@ -88,13 +100,12 @@ impl Clinic {
             .saturating_add(u8::try_from(chance.below(years)).unwrap_or(0));
         let opened = (0..TRIES)
             .map(|_| {
-                self.with_number(
-                    &self.draw(frame, &mut chance),
-                    "age",
-                    Milli(i32::from(age) * 1000),
-                )
+                let drawn = self.draw(frame, &mut chance);
+                let aged = self.with_number(&drawn, "age", Milli(i32::from(age) * 1000));
+                flag.map_or(aged.clone(), |flag| self.with(&aged, flag.as_str(), "yes"))
             })
             .find(|patient| self.impossible(patient).is_none())?;
+        let opened = self.isolated(&opened, &frame.booked);
         let chart = self.before_opening(&opened);
         let booked = self.as_the_chart_allows(&frame.booked, &chart);
         let plans = self.open_plans(&self.reason(&opened));
@@ -107,6 +118,7 @@ impl Clinic {
         let mut case = Case {
             frame: frame.id.clone(),
             seed,
+            with: flag.cloned(),
             title: frame.title.clone(),
             tooth,
             age,

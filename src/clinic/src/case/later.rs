@@ -194,8 +194,17 @@ fn interval(visit: &Return) -> Decision {
 
 fn interval_choice(visit: &Return, days: u32, label: &str) -> Choice {
     let id = format!("days-{days}");
-    if let Some(reason) = visit.reason_for(days) {
+    if let Some((span, reason)) = &visit.preferred
+        && span.contains(days)
+    {
         return Choice::new(id, label, Standing::Right).because(vec![reason.clone()]);
+    }
+    if let Some(reason) = visit.reason_for(days) {
+        let standing = match visit.preferred {
+            Some(_) => Standing::Acceptable,
+            None => Standing::Right,
+        };
+        return Choice::new(id, label, standing).because(vec![reason.clone()]);
     }
     let first = visit
         .spans

@@ -14,8 +14,10 @@ mod part;
 mod seed;
 mod set_up;
 mod sets;
+mod wanted;
 
 pub use choice::{Choice, Decision, Form, Grade};
 pub use draw::{Case, Fact};
 pub use part::{Part, overall};
 pub use seed::Seed;
+pub use wanted::Wanted;

@@ -31,7 +31,7 @@ impl Visit<'_> {
         }
         let name = lower_first(&material.name);
         let because = format!(
-            "Mixing takes {}, and from its start the mix can be worked for {}; placing takes about {}. Durations of steps are custom, or an assumption where none is stated.",
+            "Mixing takes {}, and from its start the mix can be worked for {}; placing takes about {}. Durations of steps are custom of the trade.",
             seconds(window.mix),
             seconds(window.work),
             seconds(Span {

@@ -33,7 +33,7 @@ impl Checker<'_> {
     }
 
     fn ids(&mut self, catalogue: &Catalogue) {
-        let lists: [(&'static str, Vec<&str>); 12] = [
+        let lists: [(&'static str, Vec<&str>); 13] = [
             (
                 "source",
                 catalogue.sources.iter().map(|x| x.id.as_str()).collect(),
@@ -77,6 +77,10 @@ impl Checker<'_> {
             (
                 "rule",
                 catalogue.rules.iter().map(|x| x.id.as_str()).collect(),
+            ),
+            (
+                "card",
+                catalogue.cards.iter().map(|x| x.id.as_str()).collect(),
             ),
             (
                 "stop",

@@ -85,7 +85,13 @@ impl Checker<'_> {
                     );
                 }
             }
-            None => self.text(at, "does", &step.does),
+            None => {
+                self.text(at, "does", &step.does);
+                if step.seconds.is_none() {
+                    let message = "the step has no duration; write seconds = [least, most]";
+                    self.report(at, message.into());
+                }
+            }
         }
         if let Some(material) = &step.mixes {
             self.wants(&at.field("mixes"), "material", material.as_str(), |k| {

@@ -6,8 +6,9 @@ use crate::{
     cases::CaseFrame,
     findings::{Known, Scale},
     given::Given,
-    ids::FindingId,
+    ids::{FindingId, ItemId, ProcedureId},
     plans::Plan,
+    preference::{Card, Wish},
     procedures::ProcedureKind,
     rules::{Conclusion, Rule},
     stops::Stop,
@@ -23,6 +24,9 @@ impl Checker<'_> {
         }
         for (i, stop) in catalogue.stops.iter().enumerate() {
             self.stop(&At::new("stop", i), stop);
+        }
+        for (i, card) in catalogue.cards.iter().enumerate() {
+            self.card(&At::new("card", i), card);
         }
         for (i, frame) in catalogue.cases.iter().enumerate() {
             self.case(&At::new("case", i), frame, catalogue);
@@ -131,6 +135,39 @@ impl Checker<'_> {
                         |k| &k.checks,
                     );
                 }
+            }
+        }
+    }
+
+    fn card(&mut self, at: &At, card: &Card) {
+        self.text(at, "about", &card.about);
+        for (i, wish) in card.wishes.iter().enumerate() {
+            let at = at.field("wishes").entry(i);
+            let (items, procedures): (Vec<&ItemId>, &[ProcedureId]) = match wish {
+                Wish::Exchange {
+                    instead_of,
+                    take,
+                    procedures,
+                } => (vec![instead_of, take], procedures),
+                Wish::Add {
+                    item,
+                    beside,
+                    procedures,
+                } => (vec![item, beside], procedures),
+                Wish::LeaveOut { item, procedures } => (vec![item], procedures),
+                Wish::Before { first, then } => (vec![first, then], &[]),
+                Wish::HandOver { item, .. } | Wish::Prefer { item, .. } => (vec![item], &[]),
+                Wish::Dam { .. } => (Vec::new(), &[]),
+                Wish::Recall { plan, .. } => {
+                    self.wants(&at, "plan", plan.as_str(), |k| &k.plans);
+                    (Vec::new(), &[])
+                }
+            };
+            for item in items {
+                self.wants(&at, "item", item.as_str(), |k| &k.items);
+            }
+            for procedure in procedures {
+                self.wants(&at, "procedure", procedure.as_str(), |k| &k.procedures);
             }
         }
     }
