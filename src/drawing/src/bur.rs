@@ -1,6 +1,7 @@
 //! Burs and other rotary instruments: head, neck, shank.
 
-use crate::fault::{Fault, length};
+use crate::fault::{Fault, length, length_or_none};
+use crate::figure::block;
 use crate::plate::{Ink, Part, Shape};
 use crate::point::{fractions, pt, whole};
 use crate::spine::{Rod, Spine};
@@ -35,6 +36,8 @@ pub enum Head {
     EndCutting,
     /// A wheel.
     Wheel,
+    /// A bud with a blunt tip that follows a canal without cutting.
+    Bud,
 }
 
 /// What cuts.
@@ -51,6 +54,8 @@ pub enum Cutting {
     Diamond,
     /// A smooth abrasive body: stone, rubber, felt.
     Abrasive,
+    /// Blades on the sides only: the end is smooth.
+    SafeEnd,
 }
 
 /// Shanks by ISO 1797.
@@ -92,13 +97,24 @@ pub struct Bur {
     pub shank: BurShank,
     /// Whole length in millimetres.
     pub length: f32,
+    /// Length of the thin neck behind the head, in millimetres; 0 for the usual one.
+    #[serde(default)]
+    pub neck: f32,
+    /// Coloured rings round the shank, which tell the grit or the size.
+    #[serde(default)]
+    pub rings: u8,
 }
 
 impl Bur {
     fn check(&self) -> Result<(), Fault> {
         length("diameter", self.diameter, 25.0)?;
         length("length", self.length, 70.0)?;
-        length("head-length", self.head_length, self.length * 0.6)
+        length("head-length", self.head_length, self.length * 0.6)?;
+        length_or_none("neck", self.neck, (self.length - self.head_length) * 0.8)?;
+        if self.rings > 5 {
+            return Err(Fault::new("rings", "are more than 5: a shank has no room"));
+        }
+        Ok(())
     }
 
     fn half_width(&self, f: f32, neck: f32) -> f32 {
@@ -126,6 +142,10 @@ impl Bur {
             }
             Head::Football => r * (f * PI).sin().max(0.0).powf(0.75),
             Head::Needle => r * (1.0 - 0.92 * f),
+            Head::Bud => {
+                let fall = ((f - 0.4) / 0.6).max(0.0);
+                (r * rise(0.4, 0.4) * (1.0 - fall.powf(1.4))).max(rounded(r * 0.4, r * 0.4))
+            }
         };
         // The head never grows thinner than the neck where it sits on it.
         if f < 0.3 && self.head != Head::InvertedCone {
@@ -143,7 +163,12 @@ impl Bur {
         let head_at = self.length - self.head_length;
         let mut spine = Spine::lay(pt(0.0, 0.0), 0.0, &[], 0.0)?;
         spine.run(head_at, 0.0);
-        let (cone, waist) = (head_at * 0.72, head_at * 0.86);
+        let (cone, waist) = if self.neck > 0.0 {
+            let cone = head_at - self.neck;
+            (cone, cone + self.neck * 0.3)
+        } else {
+            (head_at * 0.72, head_at * 0.86)
+        };
         let mut widths = vec![
             [0.0, shank * 0.9],
             [0.3, shank],
@@ -174,6 +199,14 @@ impl Bur {
             let flat = vec![vec![pt(0.2, y), pt(5.5, y), pt(5.5, shank)]];
             shapes.push(Shape::lines(Part::Shank, Ink::Soft, flat));
         }
+        if !close {
+            let ring = |i: u8| {
+                let x = cone - 1.4 - f32::from(i) * 1.7;
+                let outline = block(pt(x, -shank), 0.6, 2.0 * shank, 0.0);
+                Shape::closed(Part::Body, Ink::Accent, outline)
+            };
+            shapes.extend((0..self.rings).map(ring));
+        }
         shapes.extend(self.draw_head(head_at, neck)?);
         Ok(shapes)
     }
@@ -196,6 +229,12 @@ impl Bur {
         let wound = |count: u16, twist: f32| rod.windings(0.0, l, count, twist);
         let lines = match self.cutting {
             Cutting::Blades => wound(4, slim * 0.35 + 0.3),
+            Cutting::SafeEnd => {
+                let cut = l - self.diameter * 0.5;
+                let mut lines = rod.windings(0.0, cut, 4, slim * 0.35 + 0.3);
+                lines.push(rod.band(cut));
+                lines
+            }
             Cutting::FineBlades => wound(8, slim * 0.25 + 0.2),
             Cutting::CrossCut => {
                 let mut lines = wound(3, slim * 0.35 + 0.3);

@@ -6,8 +6,9 @@ use crate::plate::{Ink, Part, Shape, in_a_row};
 use crate::point::{Point, pt};
 use crate::spine::{Rod, Segment, Spine};
 use crate::tip::Tip;
-use crate::tip_face::broad;
+use crate::tip_face::{broad, section};
 use crate::tip_side::narrow;
+use crate::vessel::label;
 use serde::{Deserialize, Serialize};
 
 /// How a handle is made to be held.
@@ -23,6 +24,8 @@ pub enum Grip {
     Ringed,
     /// Flat facets along the handle.
     Octagonal,
+    /// A pear that fills the palm, as an elevator's does.
+    Pear,
 }
 
 /// A handle.
@@ -36,6 +39,9 @@ pub struct Handle {
     /// How it is made to be held.
     #[serde(default)]
     pub grip: Grip,
+    /// The number or letter cut into it; none when empty.
+    #[serde(default)]
+    pub mark: String,
 }
 
 /// A shank with its working end.
@@ -109,6 +115,12 @@ impl Hand {
             );
         }
         shapes.extend(self.draw_handle()?);
+        shapes.extend(label(
+            &self.handle.mark,
+            pt(0.0, 0.0),
+            self.handle.length * 0.3,
+            self.handle.diameter * 0.8,
+        ));
         Ok(shapes)
     }
 
@@ -117,19 +129,34 @@ impl Hand {
             length: l,
             diameter,
             grip,
+            ..
         } = self.handle;
         let r = diameter / 2.0;
+        let pear = grip == Grip::Pear;
         let cone = (r * 1.8).min(l * 0.2);
         let root = |i: usize| self.ends.get(i).map(|end| end.root / 2.0);
-        let mut widths = vec![[0.0, root(0).unwrap_or(r)], [cone, r], [l - cone, r]];
         let single = root(1).is_none();
-        widths.push([l, root(1).unwrap_or(r * 0.9)]);
+        let first = [0.0, root(0).unwrap_or(r)];
+        let last = [l, root(1).unwrap_or(r * 0.9)];
+        let widths = if pear {
+            let neck = r * 0.45;
+            vec![
+                first,
+                [l * 0.06, neck],
+                [l * 0.2, neck * 1.1],
+                [l * 0.7, r],
+                [l * 0.86, r],
+                [l, r * 0.7],
+            ]
+        } else {
+            vec![first, [cone, r], [l - cone, r], last]
+        };
         let mut spine = Spine::lay(pt(-l / 2.0, 0.0), 0.0, &[], 0.0)?;
         spine.run(l, 0.0);
         let rod = Rod {
             spine: &spine,
             widths: &widths,
-            smooth: false,
+            smooth: pear,
             round: [false, single],
             from: 0.0,
         };
@@ -141,7 +168,11 @@ impl Hand {
         } else {
             vec![cone * 1.4, l - cone * 1.4 - long]
         };
-        let mut lines = vec![rod.band(cone), rod.band(l - cone)];
+        let mut lines = if pear {
+            vec![rod.band(l * 0.06)]
+        } else {
+            vec![rod.band(cone), rod.band(l - cone)]
+        };
         for from in places {
             let to = from + long;
             match grip {
@@ -158,7 +189,7 @@ impl Hand {
                         at += 2.2;
                     }
                 }
-                Grip::Smooth | Grip::Octagonal => {}
+                Grip::Smooth | Grip::Octagonal | Grip::Pear => {}
             }
         }
         if grip == Grip::Octagonal {
@@ -185,7 +216,11 @@ impl Hand {
             if end.has_second_view() {
                 views.push(end.second_view().map_err(place)?);
             }
-            rows.push(in_a_row(views, end.tip.reach() * 0.7 + 1.0, false));
+            rows.push(in_a_row(
+                views,
+                (end.tip.reach() * 0.7 + 1.0).min(6.0),
+                false,
+            ));
         }
         Ok(rows)
     }
@@ -219,7 +254,7 @@ impl End {
     fn has_second_view(&self) -> bool {
         !matches!(
             self.tip,
-            Tip::Point | Tip::Probe { .. } | Tip::Ball { .. } | Tip::Egg { .. } | Tip::Hook { .. }
+            Tip::Point | Tip::Probe { .. } | Tip::Ball { .. } | Tip::Egg { .. }
         )
     }
 
@@ -261,6 +296,12 @@ impl End {
 
     /// The working end alone, seen the other way.
     fn second_view(&self) -> Result<Vec<Shape>, Fault> {
+        if let Tip::Hook {
+            width, toe, face, ..
+        } = self.tip
+        {
+            return Ok(section(width / 2.0, toe, face));
+        }
         let neck = self.neck / 2.0;
         let stub = self.tip.reach() * 0.5 + 0.8;
         let grown = (neck * 1.3).min(self.root / 2.0);

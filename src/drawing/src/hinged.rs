@@ -5,7 +5,7 @@
 
 use crate::fault::{Fault, length, length_or_none};
 use crate::figure::{Piece, draw_all};
-use crate::plate::{Ink, Part, Shape, bounds};
+use crate::plate::{Ink, Part, Shape, bounds, in_a_row};
 use crate::point::{Point, along, ellipse, fractions, pt, whole};
 use crate::spine::{Segment, Spine};
 use serde::{Deserialize, Serialize};
@@ -54,6 +54,9 @@ pub struct Hinged {
     /// What else belongs to it, drawn over the arms; the origin is where the centreline begins.
     #[serde(default)]
     pub pieces: Vec<Piece>,
+    /// The inner faces of its beaks, drawn beside them when they are enlarged; none when empty.
+    #[serde(default)]
+    pub faces: Vec<Piece>,
 }
 
 impl Arm {
@@ -208,6 +211,12 @@ impl Hinged {
             length("pivot, diameter", pivot.diameter, 30.0)?;
         }
         Ok(spine)
+    }
+
+    /// The beaks from the side, and on their inner faces where those tell more.
+    pub(crate) fn draw_close(&self) -> Result<Vec<Shape>, Fault> {
+        let faces = draw_all(&self.faces).map_err(|f| f.inside("faces"))?;
+        Ok(in_a_row(vec![self.draw(true)?, faces], 4.0, false))
     }
 
     /// The shapes from `from` millimetres before the ends of the beaks, or of the whole.

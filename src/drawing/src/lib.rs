@@ -15,6 +15,8 @@
 //!     cutting: Cutting::Blades,
 //!     shank: BurShank::FrictionGrip,
 //!     length: 19.0,
+//!     neck: 0.0,
+//!     rings: 0,
 //! });
 //! let svg = bur.plate().unwrap().to_svg();
 //! assert!(svg.starts_with("<svg") && svg.contains("d-outline"));
@@ -23,6 +25,7 @@
 mod blade;
 mod bottle;
 mod bur;
+mod canal_file;
 mod clamp;
 mod crossing;
 mod fault;
@@ -42,6 +45,7 @@ mod vessel;
 pub use blade::{Blade, CENTIGRADE, Cut, Measured};
 pub use bottle::{Bottle, Closure};
 pub use bur::{Bur, BurShank, Cutting, Head};
+pub use canal_file::{CanalFile, Flutes};
 pub use clamp::Clamp;
 pub use fault::Fault;
 pub use figure::{Figure, Piece};
@@ -103,6 +107,8 @@ pub enum Drawing {
     Figure(Figure),
     /// Several things that belong together, side by side.
     Group(Vec<Drawing>),
+    /// An instrument for a root canal.
+    CanalFile(CanalFile),
 }
 
 impl Drawing {
@@ -169,6 +175,7 @@ impl Drawing {
             Self::PasteSyringe(syringe) => syringe.draw(),
             Self::Capsule(capsule) => capsule.draw(),
             Self::Figure(figure) => figure.draw(),
+            Self::CanalFile(file) => file.draw(false),
             Self::Group(members) => {
                 let drawn: Result<Vec<_>, _> = members.iter().map(Self::shapes).collect();
                 Ok(in_a_row(drawn?, 6.0, true))
@@ -179,10 +186,11 @@ impl Drawing {
     fn close_rows(&self) -> Result<Vec<Vec<Shape>>, Fault> {
         Ok(match self {
             Self::Hand(hand) => hand.draw_ends()?,
-            Self::Hinged(hinged) => vec![hinged.draw(true)?],
+            Self::Hinged(hinged) => vec![hinged.draw_close()?],
             Self::Bur(bur) => vec![bur.draw(true)?],
             Self::Needle(needle) => vec![needle.draw(true)?],
             Self::Figure(figure) => vec![figure.draw_close()?],
+            Self::CanalFile(file) => vec![file.draw(true)?],
             _ => Vec::new(),
         })
     }

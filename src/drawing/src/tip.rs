@@ -124,6 +124,25 @@ pub enum Tip {
         curve: f32,
         /// How it ends.
         toe: Toe,
+        /// Angle between its face and the shank above it, in degrees: 90 where both edges cut; less
+        /// where the face is tilted and its lower edge alone cuts.
+        face: f32,
+    },
+    /// A strong blade, hollow on one side, as a straight elevator's is.
+    Gouge {
+        /// Width.
+        width: f32,
+        /// Length.
+        length: f32,
+    },
+    /// A pointed flag that stands out to one side of the shank.
+    Pennant {
+        /// How far its point stands out from the axis of the shank.
+        width: f32,
+        /// Its length along the shank.
+        length: f32,
+        /// Whether it points to the right, seen from the hand.
+        right: bool,
     },
 }
 
@@ -143,17 +162,7 @@ impl Tip {
                 length("length", *long, 30.0)?;
                 length("diameter", *diameter, 3.0)?;
                 length_or_none("ball", *ball, 3.0)?;
-                for [from, to] in bands {
-                    length_or_none("bands", *from, *long)?;
-                    length_or_none("bands", *to, *long)?;
-                    if to < from {
-                        return Err(Fault::new(
-                            "bands",
-                            "run backwards: give each as [from, to] from the end of the probe",
-                        ));
-                    }
-                }
-                Ok(())
+                bands.iter().try_for_each(|band| check_band(*band, *long))
             }
             Self::Discoid { diameter } | Self::Ball { diameter } => {
                 length("diameter", *diameter, handle)
@@ -169,6 +178,15 @@ impl Tip {
             | Self::Leaf {
                 width,
                 length: long,
+            }
+            | Self::Gouge {
+                width,
+                length: long,
+            }
+            | Self::Pennant {
+                width,
+                length: long,
+                ..
             } => {
                 length("width", *width, handle)?;
                 length("length", *long, 60.0)?;
@@ -218,11 +236,13 @@ impl Tip {
                 width,
                 length: long,
                 curve,
+                face,
                 ..
             } => {
                 length("width", *width, handle)?;
                 length("length", *long, 40.0)?;
-                angle("curve", *curve, 200.0)
+                angle("curve", *curve, 200.0)?;
+                check_face(*face)
             }
         }
     }
@@ -241,7 +261,9 @@ impl Tip {
             | Self::Egg { length, .. }
             | Self::Leaf { length, .. }
             | Self::Paddle { length, .. }
-            | Self::Hook { length, .. } => *length,
+            | Self::Hook { length, .. }
+            | Self::Gouge { length, .. }
+            | Self::Pennant { length, .. } => *length,
             Self::Blade(blade) => blade.length,
         }
     }
@@ -250,8 +272,30 @@ impl Tip {
     pub(crate) fn lies_flat(&self) -> bool {
         match self {
             Self::Blade(blade) => blade.cut == Cut::Hatchet,
-            Self::Mirror { .. } => true,
+            Self::Mirror { .. } | Self::Pennant { .. } => true,
             _ => false,
         }
     }
+}
+
+fn check_band([from, to]: [f32; 2], rod: f32) -> Result<(), Fault> {
+    length_or_none("bands", from, rod)?;
+    length_or_none("bands", to, rod)?;
+    if to < from {
+        return Err(Fault::new(
+            "bands",
+            "run backwards: give each as [from, to] from the end of the probe",
+        ));
+    }
+    Ok(())
+}
+
+fn check_face(degrees: f32) -> Result<(), Fault> {
+    if (45.0..=90.0).contains(&degrees) {
+        return Ok(());
+    }
+    Err(Fault::new(
+        "face",
+        "is not between 45 and 90 degrees: 90 for a universal curette, 70 for an area-specific one",
+    ))
 }

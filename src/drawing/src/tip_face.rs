@@ -4,8 +4,8 @@
 
 use crate::fault::Fault;
 use crate::plate::{Ink, Part, Shape};
-use crate::point::{arc, ellipse, pt, smoothed};
-use crate::tip::{PaddleEnd, Tip};
+use crate::point::{Point, arc, ellipse, pt, smoothed};
+use crate::tip::{PaddleEnd, Tip, Toe};
 use crate::tip_side::{body, lathe, line, narrow, round_on_neck};
 use std::f32::consts::{FRAC_PI_2, PI};
 
@@ -95,6 +95,12 @@ pub(crate) fn broad(tip: &Tip, neck: f32) -> Result<Vec<Shape>, Fault> {
             ]
         }
         Tip::Blade(blade) => blade.flat(),
+        Tip::Gouge { width, length } => gouge(width / 2.0, *length, neck),
+        Tip::Pennant {
+            width,
+            length,
+            right,
+        } => pennant(*width, *length, neck, *right),
         Tip::Condenser {
             diameter, serrated, ..
         } => face(diameter / 2.0, *serrated),
@@ -154,6 +160,81 @@ fn paddle(w: f32, l: f32, neck: f32, end: PaddleEnd) -> Vec<Shape> {
         }
     }
     vec![body(outline)]
+}
+
+/// A blade with parallel sides and a hollow face.
+fn gouge(w: f32, l: f32, neck: f32) -> Vec<Shape> {
+    let tail = w * 0.8;
+    let rows = [[0.0, neck], [l * 0.14, w * 0.86], [l - tail, w]];
+    let mut outline = lathe(&rows, false, false);
+    let corner = outline.iter().rposition(|p| p.y > 0.0).map_or(0, |i| i + 1);
+    let end = arc(pt(l - tail, 0.0), tail, w, FRAC_PI_2, -FRAC_PI_2);
+    outline.splice(corner..corner, end[1..end.len() - 1].iter().copied());
+    let rim = |sign: f32| {
+        let side = [[0.2, 0.1], [0.3, 0.5], [0.6, 0.62], [0.93, 0.6]];
+        smoothed(&side.map(|[x, y]| pt(x * l, sign * y * w)), false)
+    };
+    vec![
+        body(outline),
+        Shape::lines(Part::Working, Ink::Soft, vec![rim(1.0), rim(-1.0)]),
+        line(Ink::Edge, end),
+    ]
+}
+
+/// A flag whose point stands out to one side; seen from the hand, right is below the axis.
+fn pennant(w: f32, l: f32, neck: f32, right: bool) -> Vec<Shape> {
+    let sign = if right { -1.0 } else { 1.0 };
+    let place = |[x, y]: [f32; 2]| pt(x, sign * y);
+    let near = [[l * 0.1, neck], [l * 0.3, w * 0.42], [l * 0.62, w]].map(place);
+    let far = [
+        [l * 0.62, w],
+        [l * 0.92, w * 0.42],
+        [l, -neck * 0.2],
+        [l * 0.8, -neck],
+    ]
+    .map(place);
+    let far = smoothed(&far, false);
+    let mut outline = vec![place([0.0, -neck]), place([0.0, neck])];
+    outline.extend(smoothed(&near, false));
+    outline.extend(far.iter().skip(1));
+    let rib = vec![place([l * 0.3, 0.0]), place([l * 0.6, w * 0.7])];
+    vec![
+        body(outline),
+        line(Ink::Soft, rib),
+        line(Ink::Edge, far[..far.len() * 2 / 3].to_vec()),
+    ]
+}
+
+/// A scaler cut across, the shank above it: a triangle with two edges, or a half circle whose face
+/// stands at `face` degrees to the shank; the edges that cut are marked.
+pub(crate) fn section(w: f32, toe: Toe, face: f32) -> Vec<Shape> {
+    let tilt = |p: Point| p.turned((face - 90.0).to_radians());
+    let (left, right) = (pt(-w, 0.0), pt(w, 0.0));
+    let outline = if toe == Toe::Pointed {
+        vec![left, right, pt(0.0, -w * 1.7)]
+    } else {
+        arc(pt(0.0, 0.0), w, w * 1.1, 0.0, -PI)
+    };
+    let mut edges = vec![right];
+    if face > 89.0 {
+        edges.push(left);
+    }
+    let edges = edges.iter().map(|&corner| {
+        vec![
+            tilt(corner * 0.55),
+            tilt(corner),
+            tilt(corner * 0.9 + pt(0.0, -w * 0.45)),
+        ]
+    });
+    let shank = [-0.3, 0.3].map(|x| {
+        let foot = tilt(pt(x * w, 0.0));
+        vec![foot, pt(foot.x, w * 2.6)]
+    });
+    vec![
+        body(outline.into_iter().map(tilt).collect()),
+        Shape::lines(Part::Shank, Ink::Soft, shank.to_vec()),
+        Shape::lines(Part::Working, Ink::Edge, edges.collect()),
+    ]
 }
 
 /// A condenser's face seen end on, cut crosswise when `serrated`.

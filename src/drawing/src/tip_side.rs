@@ -93,8 +93,11 @@ pub(crate) fn narrow(tip: &Tip, neck: f32) -> Result<Vec<Shape>, Fault> {
                 ),
             ]
         }
+        Tip::Gouge { length, .. } => gouge(neck, *length),
         Tip::Discoid { diameter } => thin_edge(neck, *diameter),
-        Tip::Cleoid { length, .. } | Tip::Leaf { length, .. } => thin_edge(neck, *length),
+        Tip::Cleoid { length, .. } | Tip::Leaf { length, .. } | Tip::Pennant { length, .. } => {
+            thin_edge(neck, *length)
+        }
         Tip::Blade(blade) => blade.thin(neck),
         Tip::Condenser {
             diameter,
@@ -137,6 +140,7 @@ pub(crate) fn narrow(tip: &Tip, neck: f32) -> Result<Vec<Shape>, Fault> {
             length,
             curve,
             toe,
+            ..
         } => hook(neck, width / 2.0, *length, *curve, *toe)?,
     })
 }
@@ -145,6 +149,30 @@ fn thin_edge(neck: f32, length: f32) -> Vec<Shape> {
     let outline = wedge(neck, length, neck * 0.3);
     let edge = vec![outline[1], outline[2], outline[3]];
     vec![body(outline), line(Ink::Edge, edge)]
+}
+
+/// A hollow blade seen on its side: the back swells, the rim of the hollow runs straight to the edge.
+fn gouge(neck: f32, l: f32) -> Vec<Shape> {
+    let rim = neck * 0.35;
+    let mut outline = vec![pt(0.0, neck), pt(l * 0.12, rim), pt(l, 0.0)];
+    let back = [
+        pt(l, 0.0),
+        pt(l * 0.8, -neck * 0.45),
+        pt(l * 0.45, -neck * 0.85),
+        pt(0.0, -neck),
+    ];
+    outline.extend(smoothed(&back, false).into_iter().skip(1));
+    let hollow = [
+        pt(l * 0.14, rim),
+        pt(l * 0.4, -rim * 0.6),
+        pt(l * 0.8, -rim * 0.3),
+        pt(l * 0.96, 0.0),
+    ];
+    vec![
+        body(outline),
+        line(Ink::Soft, smoothed(&hollow, false)),
+        line(Ink::Edge, vec![pt(l * 0.86, rim * 0.12), pt(l, 0.0)]),
+    ]
 }
 
 fn nib(neck: f32, r: f32, l: f32, serrated: bool) -> Vec<Shape> {

@@ -12,6 +12,7 @@ fn hand(end: End) -> Drawing {
             length: 104.0,
             diameter: 6.0,
             grip: Grip::Knurled,
+            mark: String::new(),
         },
         ends: vec![end],
     })
@@ -98,6 +99,7 @@ fn a_refusal_names_the_field_and_what_would_be_right() {
                     length: 8.0,
                     diameter: 6.0,
                     grip: Grip::Smooth,
+                    mark: String::new(),
                 },
                 ends: vec![end(Tip::Point)],
             }),
@@ -175,6 +177,7 @@ fn any_tip() -> impl Strategy<Value = Tip> {
             length,
             curve,
             toe: Toe::Pointed,
+            face: 90.0,
         }),
     ]
 }
@@ -241,6 +244,8 @@ proptest! {
             cutting: Cutting::Diamond,
             shank: BurShank::FrictionGrip,
             length: 22.0,
+            neck: 0.0,
+            rings: 0,
         });
         prop_assert_eq!(bur.check(), Ok(()));
         inside(&bur.plate().unwrap());

@@ -1,8 +1,8 @@
 //! What is drawn agrees with the measurements, read back from the points.
 
 use drawing::{
-    Blade, Bur, BurShank, CENTIGRADE, Cut, Cutting, Drawing, End, Hand, Handle, Head, Mark, Needle,
-    Part, Plate, Segment, Tip,
+    Blade, Bur, BurShank, CENTIGRADE, CanalFile, Cut, Cutting, Drawing, End, Flutes, Hand, Handle,
+    Head, Mark, Needle, Part, Plate, Segment, Tip,
 };
 
 fn with_blade(blade: Blade, shank: Vec<Segment>) -> Drawing {
@@ -18,6 +18,7 @@ fn with_blade(blade: Blade, shank: Vec<Segment>) -> Drawing {
             length: 104.0,
             diameter: 6.0,
             grip: drawing::Grip::Octagonal,
+            mark: String::new(),
         },
         ends: vec![end.clone(), end],
     })
@@ -182,6 +183,8 @@ fn bur_heads_and_shanks_have_their_diameters() {
                 cutting: Cutting::Blades,
                 shank,
                 length,
+                neck: 0.0,
+                rings: 0,
             });
             bur.check().unwrap();
             let plate = bur.plate().unwrap();
@@ -213,4 +216,62 @@ fn needles_are_as_thick_as_their_gauge_says() {
         .check()
         .is_err()
     );
+}
+
+/// Sizes and colours of ISO 3630-1; the diameter at the tip is the size in hundredths of a
+/// millimetre, and a taper of 0.02 adds 0.32 mm over the 16 mm that cut (values from memory).
+#[test]
+fn canal_files_have_their_diameters_and_their_colours() {
+    let table = [
+        (6, "pink", 0.38),
+        (8, "grey", 0.40),
+        (10, "purple", 0.42),
+        (15, "white", 0.47),
+        (20, "yellow", 0.52),
+        (25, "red", 0.57),
+        (30, "blue", 0.62),
+        (35, "green", 0.67),
+        (40, "black", 0.72),
+        (45, "white", 0.77),
+        (60, "blue", 0.92),
+        (80, "black", 1.12),
+        (90, "white", 1.22),
+        (140, "black", 1.72),
+    ];
+    for (size, colour, at_16) in table {
+        assert_eq!(CanalFile::colour(size), Some(colour), "size {size}");
+        let file = |flutes| CanalFile {
+            flutes,
+            size,
+            taper: 2,
+            length: 25.0,
+        };
+        // A broach is smooth but for its barbs, so its outline is the taper itself.
+        let plate = Drawing::CanalFile(file(Flutes::Barbs)).plate().unwrap();
+        let blade = plate.shapes.iter().find_map(|s| match &s.mark {
+            Mark::Closed(points) if s.part == Part::Working => Some(points.clone()),
+            _ => None,
+        });
+        let blade = blade.unwrap();
+        let tip = f32::from(size) / 100.0;
+        let highest = |low: f32, high: f32| {
+            let left = blade.iter().map(|p| p.x).fold(f32::MAX, f32::min);
+            let ys = blade.iter().filter(|p| (low..high).contains(&(p.x - left)));
+            let ys: Vec<f32> = ys.map(|p| p.y).collect();
+            ys.iter().copied().fold(f32::MIN, f32::max)
+                - ys.iter().copied().fold(f32::MAX, f32::min)
+        };
+        near(highest(24.99, 25.02 + tip), tip, "at the tip");
+        near(highest(-0.01, 9.1), at_16, "16 mm behind it");
+        for flutes in [
+            Flutes::Twisted,
+            Flutes::Loose,
+            Flutes::Cones,
+            Flutes::Rotary,
+        ] {
+            Drawing::CanalFile(file(flutes)).check().unwrap();
+        }
+    }
+    assert_eq!(CanalFile::colour(12), None);
+    assert_eq!(CanalFile::colour(65), None);
 }
