@@ -71,26 +71,13 @@ impl Checker<'_> {
         self.maybe_condition(at, step.when.as_ref());
         self.uses(&at.field("uses"), &step.uses);
         self.uses(&at.field("at-hand"), &step.at_hand);
-        match &step.include {
-            Some(included) => {
-                let at = at.field("include");
-                self.wants(&at, "procedure", included.as_str(), |k| &k.procedures);
-                if catalogue
-                    .procedure(included)
-                    .is_some_and(|p| p.kind != ProcedureKind::SetUp)
-                {
-                    self.report(
-                        &at,
-                        format!("'{included}' is a treatment; only set-ups are included"),
-                    );
-                }
-            }
-            None => {
-                self.text(at, "does", &step.does);
-                if step.seconds.is_none() {
-                    let message = "the step has no duration; write seconds = [least, most]";
-                    self.report(at, message.into());
-                }
+        if let Some(included) = &step.include {
+            self.include(&at.field("include"), included, catalogue);
+        } else {
+            self.text(at, "does", &step.does);
+            if step.seconds.is_none() {
+                let message = "the step has no duration; write seconds = [least, most]";
+                self.report(at, message.into());
             }
         }
         if let Some(material) = &step.mixes {
@@ -119,6 +106,19 @@ impl Checker<'_> {
                     "a hand-over needs at least two wrong ways with their reasons".into(),
                 );
             }
+        }
+    }
+
+    fn include(&mut self, at: &At, included: &ProcedureId, catalogue: &Catalogue) {
+        self.wants(at, "procedure", included.as_str(), |k| &k.procedures);
+        if catalogue
+            .procedure(included)
+            .is_some_and(|p| p.kind != ProcedureKind::SetUp)
+        {
+            self.report(
+                at,
+                format!("'{included}' is a treatment; only set-ups are included"),
+            );
         }
     }
 
