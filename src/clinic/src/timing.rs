@@ -21,6 +21,10 @@ use catalogue::{
     quantity::Span,
 };
 
+/// How far past either end of its window a start still passes, in seconds. No
+/// pair works to the second; the figure is ours.
+pub const GRACE: i64 = 20;
+
 /// A step on the time line.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Slot {
@@ -93,9 +97,9 @@ impl Window {
     /// latest start keeps the dentist from waiting.
     pub fn judge(&self, second: i64) -> Start {
         let seconds = |s: i64| u32::try_from(s).unwrap_or(u32::MAX);
-        if second > self.latest {
+        if second > self.latest + GRACE {
             Start::TooLate(seconds(second - self.latest))
-        } else if second < self.earliest.min(self.latest) {
+        } else if second < self.earliest.min(self.latest) - GRACE {
             Start::TooEarly(seconds(self.earliest.min(self.latest) - second))
         } else {
             Start::InTime

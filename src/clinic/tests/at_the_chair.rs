@@ -15,7 +15,7 @@ use clinic::{
     layers::Stack,
     patient::Patient,
     standing::Standing,
-    timing::{Start, Window},
+    timing::{GRACE, Start, Window},
 };
 use common::clinic;
 
@@ -207,7 +207,8 @@ fn the_window_of_a_mix_is_the_published_arithmetic() {
     assert!(window.is_open());
     assert_eq!(window.judge(510), Start::InTime);
     assert_eq!(window.judge(525), Start::InTime);
-    assert_eq!(window.judge(500), Start::TooEarly(10));
+    assert_eq!(window.judge(510 - GRACE), Start::InTime);
+    assert_eq!(window.judge(450), Start::TooEarly(60));
     assert_eq!(window.judge(600), Start::TooLate(75));
 }
 
