@@ -107,6 +107,7 @@ impl Hand {
             self.check_end(end).map_err(place)?;
             let sign = if i == 0 { -1.0 } else { 1.0 };
             let placed = |p: Point| pt(sign * (half + p.x), p.y);
+            let end = if i == 0 { end.mirrored() } else { end.clone() };
             shapes.extend(
                 end.side(None)
                     .map_err(place)?
@@ -144,9 +145,10 @@ impl Hand {
                 first,
                 [l * 0.06, neck],
                 [l * 0.2, neck * 1.1],
-                [l * 0.7, r],
-                [l * 0.86, r],
-                [l, r * 0.7],
+                [l * 0.68, r],
+                [l * 0.84, r * 0.95],
+                [l * 0.95, r * 0.66],
+                [l, r * 0.24],
             ]
         } else {
             vec![first, [cone, r], [l - cone, r], last]
@@ -247,6 +249,15 @@ fn number(i: usize) -> &'static str {
 }
 
 impl End {
+    /// The end whose mirror image is this one: it differs only where a tip is left- or right-handed.
+    fn mirrored(&self) -> Self {
+        let mut end = self.clone();
+        if let Tip::Pennant { right, .. } = &mut end.tip {
+            *right = !*right;
+        }
+        end
+    }
+
     fn side_is_broad(&self) -> bool {
         self.tip.lies_flat() != self.turned
     }

@@ -275,3 +275,45 @@ fn canal_files_have_their_diameters_and_their_colours() {
     assert_eq!(CanalFile::colour(12), None);
     assert_eq!(CanalFile::colour(65), None);
 }
+
+/// The point of a pennant elevator lies on the side its name says, seen along it from the handle.
+#[test]
+fn left_and_right_elevators_are_mirror_images() {
+    let drawn = |right: bool| {
+        let end = End {
+            shank: vec![segment(50.0, 0.0)],
+            root: 8.0,
+            neck: 4.0,
+            tip: Tip::Pennant {
+                width: 11.0,
+                length: 13.0,
+                right,
+            },
+            turned: false,
+        };
+        let drawing = Drawing::Hand(Hand {
+            handle: Handle {
+                length: 60.0,
+                diameter: 26.0,
+                grip: drawing::Grip::Pear,
+                mark: String::new(),
+            },
+            ends: vec![end],
+        });
+        let plate = drawing.plate().unwrap();
+        let blade = plate.shapes.iter().find_map(|s| match &s.mark {
+            Mark::Closed(points) if s.part == Part::Working => Some(points.clone()),
+            _ => None,
+        });
+        // The tip lies to the left of its handle and y runs down, so right of the axis is above it.
+        let axis = blade.as_ref().unwrap()[..2]
+            .iter()
+            .map(|p| p.y)
+            .sum::<f32>()
+            / 2.0;
+        let ys = blade.unwrap().into_iter().map(|p| p.y - axis);
+        ys.max_by(|a, b| a.abs().total_cmp(&b.abs())).unwrap()
+    };
+    near(drawn(true), -11.0, "right");
+    near(drawn(false), 11.0, "left");
+}
