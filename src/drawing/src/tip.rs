@@ -17,6 +17,8 @@ pub enum PaddleEnd {
     Pointed,
     /// One corner longer than the other.
     Oblique,
+    /// Square, with a row of fine teeth.
+    Toothed,
 }
 
 /// The end of a scaler or curette.

@@ -4,7 +4,7 @@
 
 use crate::fault::Fault;
 use crate::plate::{Ink, Part, Shape};
-use crate::point::{Point, arc, ellipse, pt, smoothed};
+use crate::point::{Point, arc, ellipse, fractions, pt, smoothed};
 use crate::tip::{PaddleEnd, Tip, Toe};
 use crate::tip_side::{body, lathe, line, narrow, round_on_neck};
 use std::f32::consts::{FRAC_PI_2, PI};
@@ -148,6 +148,13 @@ fn paddle(w: f32, l: f32, neck: f32, end: PaddleEnd) -> Vec<Shape> {
     let corner = outline.iter().rposition(|p| p.y > 0.0).map_or(0, |i| i + 1);
     match end {
         PaddleEnd::Square => {}
+        PaddleEnd::Toothed => {
+            let depth = w * 0.2;
+            let tooth =
+                |(i, f): (usize, f32)| pt(l - depth * f32::from(i % 2 == 1), w - 2.0 * w * f);
+            let teeth: Vec<Point> = fractions(12).enumerate().map(tooth).collect();
+            outline.splice(corner..corner, teeth[1..12].iter().copied());
+        }
         PaddleEnd::Round => {
             let round = arc(pt(l - tail, 0.0), tail, w, FRAC_PI_2, -FRAC_PI_2);
             outline.splice(corner..corner, round);

@@ -317,3 +317,38 @@ fn left_and_right_elevators_are_mirror_images() {
     near(drawn(true), -11.0, "right");
     near(drawn(false), 11.0, "left");
 }
+
+/// The distance between the jaws is the span; wings and a second bow are there when named, as on
+/// the clamps of the handbooks: 9 has two bows, W7 has no wings (values from memory).
+#[test]
+fn clamps_have_the_wings_bows_and_span_they_are_given() {
+    for (number, span, winged, double_bow, outlines) in [
+        ("7", 6.0, true, false, 7),
+        ("W7", 6.0, false, false, 5),
+        ("2", 3.2, true, false, 7),
+        ("9", 2.6, false, true, 6),
+    ] {
+        let clamp = Drawing::Clamp(drawing::Clamp {
+            span,
+            jaw: 6.0,
+            winged,
+            serrated: false,
+            double_bow,
+        });
+        clamp.check().unwrap();
+        let plate = clamp.plate().unwrap();
+        let closed = |s: &&drawing::Shape| matches!(s.mark, Mark::Closed(_));
+        assert_eq!(
+            plate.shapes.iter().filter(closed).count(),
+            outlines,
+            "{number}"
+        );
+        let edges = plate.shapes.iter().filter(|s| s.ink == drawing::Ink::Edge);
+        let xs: Vec<f32> = edges
+            .flat_map(|s| s.points())
+            .map(|p| p.x - plate.width_mm / 2.0)
+            .collect();
+        let nearest = xs.iter().map(|x| x.abs()).fold(f32::MAX, f32::min);
+        near(2.0 * nearest, span, number);
+    }
+}
