@@ -23,7 +23,7 @@ pub fn ChartPanel(
         <details class="case-panel" name="case-panel" data-test="chart-panel">
             <summary>"Chart"</summary>
             <div class="case-panel-body">
-                <ToothPlace fdi=case.tooth />
+                {case.tooth.map(|fdi| view! { <ToothPlace fdi /> })}
                 <p>{case.reason.clone()} " " <q>{case.words.clone()}</q></p>
                 {lines(clinic.facts(&case.chart, Known::Chart))}
                 {opened

@@ -18,7 +18,7 @@ pub fn Opening(
                 <p class="patient-age">{format!("A patient of {} years.", case.age)}</p>
                 <p>{case.reason.clone()}</p>
                 <blockquote class="patient-words"><q>{case.words.clone()}</q></blockquote>
-                <ToothPlace fdi=case.tooth />
+                {case.tooth.map(|fdi| view! { <ToothPlace fdi /> })}
                 {booked
                     .map(|booked| {
                         view! {

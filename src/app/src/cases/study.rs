@@ -86,7 +86,7 @@ fn about(play: Play, at: usize) -> Vec<Next> {
 /// The procedure of the plan that the dentist settled on.
 fn carried_out(play: Play) -> Option<ProcedureId> {
     let case = play.case();
-    let plan = catalogue().plan(&case.plan)?;
+    let plan = catalogue().plan(case.plan.as_ref()?)?;
     let clinic = clinic();
     let settled = clinic.settled(&case.opened, plan);
     clinic

@@ -20,7 +20,7 @@ pub fn Upright(
     item: Item<'static>,
 ) -> impl IntoView {
     let plate = catalogue().drawing(item.id())?.plate().ok()?;
-    // An instrument is drawn from left to right; turned, its right end is up.
+    // An instrument is drawn lying; turned, its left end is up.
     let turned = plate.width_mm > plate.height_mm * 1.6;
     let (wide, high) = if turned {
         (plate.height_mm, plate.width_mm)
@@ -30,7 +30,7 @@ pub fn Upright(
     let scale = (ROOM.0 / wide).min(ROOM.1 / high).min(MOST);
     let (width, height) = (ROOM.0 / scale, ROOM.1 / scale);
     let (left, top) = ((wide - width) / 2.0, (high - height) / 2.0);
-    let turn = turned.then(|| format!("translate(0 {high:.2}) rotate(-90)"));
+    let turn = turned.then(|| format!("translate({wide:.2} 0) rotate(90)"));
     Some(view! {
         <svg
             class="d-plate upright"
