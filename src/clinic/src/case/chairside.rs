@@ -85,10 +85,13 @@ impl Visit<'_> {
         wrong
             .push(Choice::new(id, next.step.does.clone(), Standing::Right).because(plain(because)));
         Some(Decision {
-            lead: format!("Done: {}", now.step.does),
+            lead: format!(
+                "Done just now: {}",
+                super::cavity::lower_first(&now.step.does)
+            ),
             ..Decision::new(
                 "next-step",
-                "Go on",
+                "Know the next step",
                 "What comes next?",
                 Form::One,
                 wrong,

@@ -183,12 +183,14 @@ impl Visit<'_> {
         chance.shuffle(&mut others[own..]);
         others.truncate(2);
         choices.extend(others);
-        let question = format!(
-            "You look at the {} and see: {} What do you do?",
-            named(material),
-            sentence(&fault.sign)
-        );
-        one("mend", "Mend the mix", question, choices)
+        Decision {
+            lead: format!(
+                "You look at the {}. {}",
+                named(material),
+                sentence(&fault.sign)
+            ),
+            ..one("mend", "Mend the mix", "What do you do?".into(), choices)
+        }
     }
 }
 
