@@ -20,7 +20,9 @@ pub struct CaseFrame {
     pub booked: ProcedureId,
     /// The competency it mainly shows.
     pub competency: CompetencyId,
-    /// The teeth it can happen in, as two-digit FDI numbers.
+    /// The teeth it can happen in, as two-digit FDI numbers; none for a visit
+    /// that is not about one tooth.
+    #[serde(default)]
     pub teeth: Vec<u8>,
     /// The age in years, least and most.
     pub age: (u8, u8),
@@ -28,7 +30,9 @@ pub struct CaseFrame {
     pub reasons: Vec<String>,
     /// What the patient says, in several wordings.
     pub words: Vec<String>,
-    /// What the dentist says on opening the tooth, in several wordings.
+    /// What the dentist says on opening the tooth, in several wordings. Empty
+    /// for a visit that opens no tooth and goes as it was booked.
+    #[serde(default)]
     pub opening: Vec<String>,
     /// The findings that are not the usual ones; the rest are as usual.
     pub findings: BTreeMap<FindingId, Given>,

@@ -174,6 +174,20 @@ pub struct Variation {
     pub sources: Vec<SourceId>,
 }
 
+/// Patients for whom a procedure is not, as it stands.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(rename_all = "kebab-case", deny_unknown_fields)]
+pub struct NotFor {
+    /// For whom not.
+    pub when: When,
+    /// The procedure that the dentist would turn to; none where that is open.
+    pub instead: Option<ProcedureId>,
+    /// Why not.
+    pub because: String,
+    /// Where this is from.
+    pub sources: Vec<SourceId>,
+}
+
 /// Two items whose order matters for safety or success.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
 #[serde(rename_all = "kebab-case", deny_unknown_fields)]
@@ -223,6 +237,9 @@ pub struct Procedure {
     /// Changes of items for some patients.
     #[serde(default, rename = "variation")]
     pub variations: Vec<Variation>,
+    /// Patients for whom it is not, as it stands.
+    #[serde(default)]
+    pub not_for: Vec<NotFor>,
     /// Pairs whose order matters beyond the order of phases.
     #[serde(default, rename = "must-before")]
     pub must_before: Vec<MustBefore>,

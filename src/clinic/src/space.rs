@@ -364,6 +364,9 @@ impl Clinic {
     /// Whether a procedure can be what a plan means for this patient; a
     /// procedure that no plan names can be anybody's.
     fn can_be_for(&self, procedure: &Procedure, patient: &Patient) -> bool {
+        if self.not_for(procedure, patient).is_some() {
+            return false;
+        }
         let mut named = false;
         for plan in &self.catalogue.plans {
             if plan.procedures.iter().any(|p| p.procedure == procedure.id) {
@@ -389,6 +392,12 @@ impl Clinic {
                 places.extend(self.asked_for(included));
             }
         }
+        places.extend(
+            procedure
+                .not_for
+                .iter()
+                .flat_map(|n| self.compile(&n.when).places()),
+        );
         places.extend(
             procedure
                 .variations

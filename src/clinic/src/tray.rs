@@ -6,7 +6,7 @@ use catalogue::{
     Item,
     ids::{ItemId, ProcedureId},
     items::Place,
-    procedures::{Procedure, Step, Use, Variation},
+    procedures::{NotFor, Procedure, Step, Use, Variation},
 };
 
 /// A step in its place: with the procedure it comes from and the stage it stands in.
@@ -176,6 +176,26 @@ impl Clinic {
             }
         }
         changes.truncate(outer);
+    }
+
+    /// Why a procedure is not for a patient as it stands, by itself or by a set-up it includes.
+    pub fn not_for<'c>(
+        &'c self,
+        procedure: &'c Procedure,
+        patient: &Patient,
+    ) -> Option<&'c NotFor> {
+        let own = procedure
+            .not_for
+            .iter()
+            .find(|n| self.applies(Some(&n.when), patient));
+        own.or_else(|| {
+            procedure
+                .steps
+                .iter()
+                .filter(|s| self.applies(s.when.as_ref(), patient))
+                .filter_map(|s| self.catalogue.procedure(s.include.as_ref()?))
+                .find_map(|included| self.not_for(included, patient))
+        })
     }
 
     /// The tray of a procedure for a patient.

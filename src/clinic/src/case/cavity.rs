@@ -5,7 +5,7 @@
 
 use super::{
     choice::{Choice, Decision, Form},
-    draw::Visit,
+    draw::{Fact, Visit},
     seed::Seed,
 };
 use crate::{
@@ -17,13 +17,14 @@ use catalogue::{findings::Known, ids::ItemId, items::Role, plans::Plan};
 
 impl Visit<'_> {
     /// What the visit turns into now.
-    pub fn plan(&self) -> Decision {
+    pub fn plan(&self) -> Option<Decision> {
+        let settled_on = self.case.plan.as_ref()?;
         let catalogue = self.clinic.catalogue();
         let found: Vec<String> = self
             .clinic
             .facts(&self.case.opened, Known::Opening)
             .into_iter()
-            .map(|f| format!("{}: {}", f.name, f.says))
+            .map(found_in_words)
             .collect();
         let choices = self
             .clinic
@@ -46,18 +47,18 @@ impl Visit<'_> {
             .find(|rule| {
                 rule.then.iter().any(|c| {
                     matches!(c, catalogue::rules::Conclusion::Plan { plan, strength }
-                        if *plan == self.case.plan && *strength <= catalogue::rules::Strength::May)
+                        if plan == settled_on && *strength <= catalogue::rules::Strength::May)
                 })
             })
             .map(|rule| self.clinic.proof(&self.after, rule));
         let settled = self
             .plan_data()
             .map(|p| format!("The dentist settles on: {}. {}", p.name, p.about));
-        Decision {
+        Some(Decision {
             lead: format!(
-                "The dentist opens the tooth. “{}” {}.",
+                "The dentist opens the tooth. “{}” Found: {}.",
                 self.case.opening,
-                found.join(". ")
+                found.join("; ")
             ),
             proof,
             then: settled.unwrap_or_default(),
@@ -69,11 +70,11 @@ impl Visit<'_> {
                 choices,
                 "pulp-and-depth",
             )
-        }
+        })
     }
 
     pub(super) fn plan_data(&self) -> Option<&Plan> {
-        self.clinic.catalogue().plan(&self.case.plan)
+        self.clinic.catalogue().plan(self.case.plan.as_ref()?)
     }
 
     /// What closes the tooth, what lies on the floor and what goes between,
@@ -306,6 +307,15 @@ pub(super) fn or_say(reasons: Vec<Reason>, sentence: &str) -> Vec<Reason> {
         plain(sentence.into())
     } else {
         reasons
+    }
+}
+
+/// A finding as the dentist calls it out: a number needs its name, words do not.
+fn found_in_words(fact: Fact) -> String {
+    if fact.says.starts_with(|c: char| c.is_ascii_digit()) {
+        format!("{}, {}", lower_first(&fact.name), fact.says)
+    } else {
+        fact.says
     }
 }
 

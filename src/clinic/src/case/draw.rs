@@ -11,6 +11,7 @@ use catalogue::{
     findings::{Finding, Known, Scale},
     given::Given,
     ids::{CaseId, FindingId, PlanId, ProcedureId},
+    plans::Plan,
     quantity::Milli,
 };
 
@@ -42,8 +43,8 @@ pub struct Case {
     pub with: Option<FindingId>,
     /// Its title.
     pub title: String,
-    /// The tooth, in the two-digit FDI notation.
-    pub tooth: u8,
+    /// The tooth, in the two-digit FDI notation, where the visit is about one.
+    pub tooth: Option<u8>,
     /// The patient's age in years.
     pub age: u8,
     /// Why the patient comes.
@@ -61,8 +62,9 @@ pub struct Case {
     pub chart: Patient,
     /// The patient once the tooth is open.
     pub opened: Patient,
-    /// The plan that the dentist settles on.
-    pub plan: PlanId,
+    /// The plan that the dentist settles on once the tooth is open; none where
+    /// the visit opens no tooth and goes as it was booked.
+    pub plan: Option<PlanId>,
     /// The decisions, in order.
     pub decisions: Vec<Decision>,
 }
@@ -108,13 +110,19 @@ impl Clinic {
         let opened = self.isolated(&opened, &frame.booked);
         let chart = self.before_opening(&opened);
         let booked = self.as_the_chart_allows(&frame.booked, &chart);
-        let plans = self.open_plans(&self.reason(&opened));
-        let plan = chance.pick(&plans)?.clone();
-        let tooth = *chance.pick(&frame.teeth)?;
+        let plan = if frame.opening.is_empty() {
+            None
+        } else {
+            let plans = self.open_plans(&self.reason(&opened));
+            Some(chance.pick(&plans)?.clone())
+        };
+        let tooth = chance.pick(&frame.teeth).copied();
         let pick =
             |chance: &mut Seed, from: &[String]| chance.pick(from).cloned().unwrap_or_default();
-        let reason =
-            pick(&mut chance, &frame.reasons).replace("{tooth}", &format!("tooth {tooth} (FDI)"));
+        let named = tooth
+            .map(|t| format!("tooth {t} (FDI)"))
+            .unwrap_or_default();
+        let reason = pick(&mut chance, &frame.reasons).replace("{tooth}", &named);
         let mut case = Case {
             frame: frame.id.clone(),
             seed,
@@ -171,13 +179,18 @@ impl Clinic {
     /// The procedure that the plan behind a booking means for this patient: an
     /// allergy or a wet field can make it another one than was booked.
     fn as_the_chart_allows(&self, booked: &ProcedureId, chart: &Patient) -> ProcedureId {
-        self.catalogue
+        let behind = |plan: &&Plan| plan.procedures.iter().any(|p| p.procedure == *booked);
+        let planned = self
+            .catalogue
             .plans
             .iter()
-            .find(|plan| plan.procedures.iter().any(|p| p.procedure == *booked))
-            .and_then(|plan| self.procedure_of(plan, chart))
-            .unwrap_or(booked)
-            .clone()
+            .find(behind)
+            .and_then(|plan| self.procedure_of(plan, chart));
+        let instead = || {
+            let procedure = self.catalogue.procedure(booked)?;
+            self.not_for(procedure, chart)?.instead.as_ref()
+        };
+        instead().or(planned).unwrap_or(booked).clone()
     }
 
     /// The patient as known before the tooth is opened.
@@ -192,19 +205,31 @@ impl Clinic {
     }
 
     fn decisions(&self, case: &Case, mut chance: Seed) -> Option<Vec<Decision>> {
-        let plan = self.catalogue.plan(&case.plan)?;
-        let settled = self.settled(&case.opened, plan);
+        let plan = match &case.plan {
+            Some(id) => Some(self.catalogue.plan(id)?),
+            None => None,
+        };
+        let known = if plan.is_some() {
+            &case.opened
+        } else {
+            &case.chart
+        };
+        let settled = plan.map_or_else(|| known.clone(), |plan| self.settled(known, plan));
         let after = self.reason(&settled);
+        let procedure = match plan {
+            Some(plan) => self.procedure_of(plan, &after.patient).cloned(),
+            None => Some(case.booked.clone()),
+        };
         let visit = Visit {
             clinic: self,
             case,
             before: self.reason(&case.chart),
-            procedure: self.procedure_of(plan, &after.patient).cloned(),
+            procedure,
             after,
         };
         let mut decisions = vec![visit.flag(), visit.lay(&mut chance)];
         decisions.extend(visit.speak_up(&mut chance));
-        decisions.push(visit.plan());
+        decisions.extend(visit.plan());
         decisions.extend(visit.cavity(&mut chance));
         decisions.extend(visit.fetch(&mut chance));
         decisions.extend(visit.start());

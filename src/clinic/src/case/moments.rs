@@ -64,6 +64,7 @@ impl Visit<'_> {
         let tray = self.clinic.tray(&self.case.booked, &self.before.patient);
         let can_be = |stop: &&Stop| {
             self.clinic.applies(stop.when.as_ref(), &self.after.patient)
+                && (self.case.tooth.is_some() || !stop.sees.contains("{tooth}"))
                 && stop
                     .item
                     .as_ref()
@@ -84,7 +85,12 @@ impl Visit<'_> {
             &own
         };
         let stop = *chance.pick(from)?;
-        let tooth = |text: &str| text.replace("{tooth}", &format!("{} (FDI)", self.case.tooth));
+        let number = self
+            .case
+            .tooth
+            .map(|t| format!("{t} (FDI)"))
+            .unwrap_or_default();
+        let tooth = |text: &str| text.replace("{tooth}", &number);
         let reason = Reason {
             because: stop.because.clone(),
             sources: stop.sources.clone(),

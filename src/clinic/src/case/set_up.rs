@@ -181,6 +181,7 @@ impl Visit<'_> {
     /// What has to be fetched now that the plan is settled: needed by its
     /// procedure for this patient, and not on the tray that was laid.
     pub fn fetch(&self, chance: &mut Seed) -> Option<Decision> {
+        self.case.plan.as_ref()?;
         let procedure = self.procedure.as_ref()?;
         let laid = self.clinic.tray(&self.case.booked, &self.before.patient);
         let now = self.clinic.tray(procedure, &self.after.patient);

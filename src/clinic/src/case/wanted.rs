@@ -63,7 +63,11 @@ impl Case {
             .map(|d| count(d, Standing::Right))
             .sum();
         let changed = usize::from(self.instead_of.is_some())
-            + usize::from(self.plan.as_str() != "permanent-today");
+            + usize::from(
+                self.plan
+                    .as_ref()
+                    .is_some_and(|p| p.as_str() != "permanent-today"),
+            );
         let asks = self.decisions.iter().filter(|d| d.form == Form::One);
         let divided = asks
             .clone()

@@ -149,6 +149,17 @@ impl Checker<'_> {
                 self.wants(&at.field("take"), "item", take.as_str(), |k| &k.items);
             }
         }
+        for (i, not_for) in procedure.not_for.iter().enumerate() {
+            let at = at.field("not-for").entry(i);
+            self.condition(&at.field("when"), &not_for.when);
+            self.text(&at, "because", &not_for.because);
+            self.sources(&at, &not_for.sources);
+            if let Some(instead) = &not_for.instead {
+                self.wants(&at.field("instead"), "procedure", instead.as_str(), |k| {
+                    &k.procedures
+                });
+            }
+        }
         for (i, pair) in procedure.must_before.iter().enumerate() {
             let at = at.field("must-before").entry(i);
             self.text(&at, "because", &pair.because);

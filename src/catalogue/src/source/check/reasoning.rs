@@ -214,11 +214,7 @@ impl Checker<'_> {
             frame.competency.as_str(),
             |k| &k.competencies,
         );
-        for (field, texts) in [
-            ("reasons", &frame.reasons),
-            ("words", &frame.words),
-            ("opening", &frame.opening),
-        ] {
+        for (field, texts) in [("reasons", &frame.reasons), ("words", &frame.words)] {
             if texts.is_empty() {
                 self.report(
                     &at.field(field),
@@ -235,24 +231,31 @@ impl Checker<'_> {
                 self.report(&at.field("teeth").entry(i), message);
             }
         }
-        if frame.teeth.is_empty() || frame.age.0 > frame.age.1 {
+        let toothless = frame.teeth.is_empty() && !frame.opening.is_empty();
+        if toothless || frame.age.0 > frame.age.1 {
             self.report(
                 at,
-                "a frame needs at least one tooth, and an age from the least to the most".into(),
+                "a frame whose tooth is opened needs at least one tooth, and an age runs from the least to the most".into(),
             );
         }
+        // A visit that opens no tooth finds nothing in one.
+        let known: &[Known] = if frame.opening.is_empty() {
+            &[Known::Chart]
+        } else {
+            &[Known::Chart, Known::Opening]
+        };
         for (finding, given) in &frame.findings {
             let at = at.field("findings").field(finding.as_str());
             self.wants(&at, "finding", finding.as_str(), |k| &k.finding_ids);
-            self.given(&at, finding, given);
+            self.given(&at, finding, given, known);
         }
     }
 
-    fn given(&mut self, at: &At, id: &FindingId, given: &Given) {
+    fn given(&mut self, at: &At, id: &FindingId, given: &Given, known: &[Known]) {
         match given {
             Given::Words(words) => {
                 for word in words {
-                    self.value(at, id, word, &[Known::Chart, Known::Opening]);
+                    self.value(at, id, word, known);
                 }
             }
             Given::Number { from, to, unit } => {
