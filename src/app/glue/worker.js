@@ -21,9 +21,17 @@ async function fetched(name, integrity) {
 
 async function keep() {
   const cache = await caches.open(CACHE);
-  await Promise.all(
-    [...FILES].map(async ([name, integrity]) => cache.put(name, await fetched(name, integrity))),
-  );
+  const each = [...FILES].map(async ([name, integrity]) => {
+    await cache.put(name, await fetched(name, integrity));
+  });
+  try {
+    await Promise.all(each);
+  } catch (error) {
+    // All or nothing; no file may still be on its way when the rest goes.
+    await Promise.allSettled(each);
+    await caches.delete(CACHE);
+    throw error;
+  }
 }
 
 async function takeOver() {

@@ -8,12 +8,11 @@ use thirtyfour::{WebDriver, WindowHandle};
 
 use super::engine::{self, Engine, Profile};
 use super::look::{Look, Scheme};
-use super::process::Program;
+use super::process::{self, Program};
 use super::settings;
 
-/// A browser with the page in front.
-///
-/// The session is dropped, and so ended, before the programs behind it.
+/// A browser with the page in front. It is closed when this is dropped, in
+/// the middle of a journey that fails as well.
 pub struct Page {
     pub(super) driver: WebDriver,
     pub(super) engine: Engine,
@@ -315,6 +314,7 @@ impl Page {
     /// When the browser does not answer any more.
     pub async fn quit(self) -> Result<()> {
         self.driver
+            .clone()
             .quit()
             .await
             .context("The browser does not close.")
@@ -333,5 +333,15 @@ impl Page {
             .send_raw(order, with)
             .await
             .with_context(|| format!("{order} failed."))
+    }
+}
+
+impl Drop for Page {
+    fn drop(&mut self) {
+        // The library would wait for minutes here when a journey has failed.
+        if self.driver.clone().leak().is_ok() {
+            let (server, session) = (self.driver.server_url(), self.driver.session_id());
+            let _ = process::close_session(server.port().unwrap_or_default(), &session.to_string());
+        }
     }
 }

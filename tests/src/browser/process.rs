@@ -1,5 +1,6 @@
 //! Programs that run beside a journey and end with it.
 
+use std::io::{self, Read, Write};
 use std::net::{Ipv4Addr, TcpListener, TcpStream};
 use std::process::{Child, Command, Stdio};
 use std::time::{Duration, Instant};
@@ -62,4 +63,17 @@ impl Drop for Program {
 pub fn free_port() -> Result<u16> {
     let listener = TcpListener::bind((Ipv4Addr::LOCALHOST, 0)).context("No port is free.")?;
     Ok(listener.local_addr()?.port())
+}
+
+/// Has the driver on this port close its browser, and waits until it has.
+pub fn close_session(port: u16, session: &str) -> io::Result<()> {
+    let mut driver = TcpStream::connect((Ipv4Addr::LOCALHOST, port))?;
+    driver.set_read_timeout(Some(PATIENCE))?;
+    let host = format!("127.0.0.1:{port}");
+    write!(
+        driver,
+        "DELETE /session/{session} HTTP/1.1\r\nHost: {host}\r\nConnection: close\r\n\r\n"
+    )?;
+    // The first word of the answer comes when the browser has been closed.
+    driver.read_exact(&mut [0; 12])
 }

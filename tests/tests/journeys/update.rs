@@ -82,15 +82,22 @@ async fn a_half_published_build_is_never_kept() -> Result<()> {
     site.lose(Piece::Style)?;
     page.reload().await?;
     page.ready().await?;
-    let fate = "const registration = await navigator.serviceWorker.ready;
-        try { await registration.update(); } catch { return 'refused'; }
-        const worker = registration.installing;
-        if (!worker) return registration.waiting ? 'waiting' : 'gone';
-        return await new Promise((resolve) => worker.addEventListener('statechange',
-          () => resolve(worker.state)));";
-    let fate = page.run(fate).await?;
-    assert_ne!(fate, "installed");
-    assert_ne!(fate, "waiting");
+    // The reload has asked for the new worker; ask once more and see it fail.
+    page.run(
+        "const registration = await navigator.serviceWorker.ready;
+         await registration.update().catch(() => {});
+         while (registration.installing) await new Promise((next) => setTimeout(next, 50));",
+    )
+    .await?;
+    let waits = page
+        .run("return Boolean((await navigator.serviceWorker.ready).waiting);")
+        .await?;
+    assert_eq!(waits, false, "a build that lacks a file waits to be used");
+    let caches = page.run("return (await caches.keys()).length;").await?;
+    assert_eq!(
+        caches, 1,
+        "a build that lacks a file has left something behind"
+    );
     site.end();
     page.reload().await?;
     page.ready().await?;

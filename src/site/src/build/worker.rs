@@ -26,10 +26,13 @@ pub fn keeping(repo: &Repo, page: &Asset, parts: &[&Asset]) -> Result<Asset> {
         let _ = writeln!(files, "  [\"{name}\", \"{integrity}\"],");
     }
     files.push(']');
-    let build = digest(files.as_bytes());
+    let worker = glue_file(repo, "worker.js")?;
+    // Another worker is another build, even with the same files: no two
+    // workers may tend the same cache.
+    let build = digest(format!("{files}{worker}").as_bytes());
     let text = fill(
         "src/app/glue/worker.js",
-        &glue_file(repo, "worker.js")?,
+        &worker,
         &[("__BUILD__", &build), ("__FILES__", &files)],
     )?;
     Ok(Asset::named(NAME, text))
