@@ -1,7 +1,11 @@
 //! All instruments and materials, family by family.
 
 use crate::{
-    parts::{drawing::ItemDrawing, page::Page},
+    parts::{
+        drawing::ItemDrawing,
+        page::Page,
+        search::{self, Search},
+    },
     place::Place,
     taught::catalogue,
 };
@@ -18,7 +22,7 @@ pub fn ItemsScreen() -> impl IntoView {
         .map(|(name, members)| view! { <Family name members sought /> })
         .collect();
     let found = Memo::new(move |_| {
-        let sought = sought.get().to_lowercase();
+        let sought = sought.get();
         catalogue
             .items()
             .filter(|item| matches(*item, &sought))
@@ -26,16 +30,7 @@ pub fn ItemsScreen() -> impl IntoView {
     });
     view! {
         <Page title="Instruments and materials" over="Procedures" up=Place::Procedures.fragment()>
-            <label class="search">
-                <span>"Find by name, family or other name"</span>
-                <input
-                    type="search"
-                    autocomplete="off"
-                    data-test="item-search"
-                    on:input=move |event| sought.set(event_target_value(&event))
-                />
-            </label>
-            <p class="count" role="status">{found} " found"</p>
+            <Search label="Find by name, family or other name" sought found test="item-search" />
             {families}
         </Page>
     }
@@ -48,8 +43,7 @@ fn Family(
     members: Vec<Item<'static>>,
     sought: RwSignal<String>,
 ) -> impl IntoView {
-    let shown =
-        move |item: Item<'static>| sought.with(|sought| matches(item, &sought.to_lowercase()));
+    let shown = move |item: Item<'static>| sought.with(|sought| matches(item, sought));
     let all = members.clone();
     let empty = move || !all.iter().any(|item| shown(*item));
     let row = move |item: Item<'static>| {
@@ -86,12 +80,8 @@ fn families() -> Vec<(&'static str, Vec<Item<'static>>)> {
     families
 }
 
-/// Whether every word sought (in small letters) is in a name of the item.
+/// Whether an item is found by what is sought: in its names or its family's.
 pub fn matches(item: Item<'_>, sought: &str) -> bool {
-    sought.split_whitespace().all(|word| {
-        let mut names = [item.name(), item.family()]
-            .into_iter()
-            .chain(item.also().iter().map(String::as_str));
-        names.any(|name| name.to_lowercase().contains(word))
-    })
+    let names = [item.name(), item.family()].into_iter();
+    search::matches(names.chain(item.also().iter().map(String::as_str)), sought)
 }

@@ -49,7 +49,7 @@ pub fn MixingCard(
                 <dd>{duration(mixing.work_seconds)} " from the start of the mix"</dd>
                 {set.map(|set| view! { <dt>"Sets in"</dt><dd>{set} " from the start of the mix"</dd> })}
             </dl>
-            <h4>"In this order"</h4>
+            <h3>"In this order"</h3>
             <ol class="moves">
                 {mixing.order.iter().map(|it| view! { <li>{it.as_str()}</li> }).collect_view()}
             </ol>
@@ -73,7 +73,7 @@ fn faults(faults: &'static [MixFault]) -> impl IntoView {
     };
     (!faults.is_empty()).then(|| {
         view! {
-            <h4>"When it goes wrong"</h4>
+            <h3>"When it goes wrong"</h3>
             <dl class="slips">{faults.iter().map(one).collect_view()}</dl>
         }
     })

@@ -12,6 +12,7 @@ pub mod lesson;
 pub mod mixing;
 pub mod notice;
 pub mod page;
+pub mod search;
 pub mod slips;
 pub mod sources;
 pub mod steps;

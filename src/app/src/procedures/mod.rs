@@ -17,6 +17,7 @@ use crate::{
     parts::{
         icon::{Icon, icon},
         page::Page,
+        search::{self, Search},
     },
     place::{Place, View},
     taught::catalogue,
@@ -24,101 +25,122 @@ use crate::{
 use catalogue::{
     Catalogue,
     ids::LessonId,
+    lesson::Lesson,
     procedures::{Procedure, ProcedureKind},
 };
 use leptos::prelude::*;
 use record::folds;
 use std::collections::BTreeSet;
 
+/// A line of the list: a procedure or a lesson that stands alone.
+#[derive(Clone, Copy)]
+struct Line {
+    id: &'static str,
+    name: &'static str,
+    note: &'static str,
+}
+
+impl Line {
+    fn of_procedure(procedure: &'static Procedure) -> Self {
+        Self {
+            id: procedure.id.as_str(),
+            name: &procedure.name,
+            note: first_sentence(&procedure.purpose),
+        }
+    }
+
+    fn of_lesson(lesson: &'static Lesson) -> Self {
+        Self {
+            id: lesson.id.as_str(),
+            name: &lesson.title,
+            note: "",
+        }
+    }
+
+    fn matches(self, sought: &str) -> bool {
+        search::matches([self.name, self.note].into_iter(), sought)
+    }
+}
+
 /// The list of everything that is taught.
 #[component]
 pub fn ProceduresScreen() -> impl IntoView {
-    let read = log().memo(|events| folds::lessons_read(events).into_keys().collect());
-    let of = |kind| {
-        let procedures = catalogue().procedures.iter();
-        procedures.filter(move |each| each.kind == kind).collect()
+    let catalogue = catalogue();
+    let of = |kind| -> Vec<Line> {
+        let procedures = catalogue.procedures.iter();
+        let of_kind = procedures.filter(|each| each.kind == kind);
+        of_kind.map(Line::of_procedure).collect()
     };
-    let items = catalogue().items().count();
+    let others = in_reading_order(catalogue)
+        .into_iter()
+        .filter(|lesson| !belongs_to_a_procedure(catalogue, &lesson.id))
+        .map(Line::of_lesson)
+        .collect();
+    let groups = [
+        ("Treatments", of(ProcedureKind::Treatment)),
+        ("Set-ups that treatments share", of(ProcedureKind::SetUp)),
+        ("What lies behind them", others),
+    ];
+    let sought = RwSignal::new(String::new());
+    let lines: Vec<Line> = groups.iter().flat_map(|(_, lines)| lines.clone()).collect();
+    let found = Memo::new(move |_| {
+        sought.with(|sought| lines.iter().filter(|line| line.matches(sought)).count())
+    });
     view! {
         <Page title="Procedures">
-            {group("Treatments", of(ProcedureKind::Treatment), read)}
-            {group("Set-ups that treatments share", of(ProcedureKind::SetUp), read)}
-            {other_lessons(read)}
-            <section class="group">
-                <h2 class="stage-label">"Instruments and materials"</h2>
-                <ul class="rows">
-                    <li>
-                        <a class="row" href=Place::Items.fragment() data-test="all-items">
-                            <span class="row-name">"All drawings"</span>
-                            <span class="row-note">
-                                {items} " things that lie on trays, with what tells them apart"
-                            </span>
-                            {icon(Icon::Onwards)}
-                        </a>
-                    </li>
-                </ul>
-            </section>
+            <ItemsLine />
+            <Search label="Find a procedure or lesson" sought found test="procedure-search" />
+            {groups
+                .into_iter()
+                .map(|(title, lines)| view! { <Group title lines sought /> })
+                .collect_view()}
         </Page>
     }
 }
 
-fn group(
-    title: &'static str,
-    procedures: Vec<&'static Procedure>,
-    read: Memo<BTreeSet<String>>,
-) -> impl IntoView {
-    let row = move |procedure: &'static Procedure| {
-        let place = Place::Procedure(procedure.id.clone(), View::Lesson, Vec::new());
-        let hook = format!("procedure-{}", procedure.id);
-        view! {
+/// The way to all instruments and materials.
+#[component]
+fn ItemsLine() -> impl IntoView {
+    let items = catalogue().items().count();
+    view! {
+        <ul class="rows group">
             <li>
-                <a class="row" href=place.fragment() data-test=hook>
-                    <span class="row-name">
-                        {procedure.name.as_str()} {read_mark(procedure.id.as_str(), read)}
+                <a class="row" href=Place::Items.fragment() data-test="all-items">
+                    <span class="row-name">"Instruments and materials"</span>
+                    <span class="row-note">
+                        {items} " things that lie on trays, drawn, with what tells them apart"
                     </span>
-                    <span class="row-note">{first_sentence(&procedure.purpose)}</span>
+                    {icon(Icon::Onwards)}
+                </a>
+            </li>
+        </ul>
+    }
+}
+
+/// Lines under a title; what does not match the search is hidden.
+#[component]
+fn Group(title: &'static str, lines: Vec<Line>, sought: RwSignal<String>) -> impl IntoView {
+    let read = log().memo(|events| folds::lessons_read(events).into_keys().collect());
+    let all = lines.clone();
+    let empty = move || sought.with(|sought| !all.iter().any(|line| line.matches(sought)));
+    let row = move |line: Line| {
+        let place = lesson_place(catalogue(), &line.id.into());
+        view! {
+            <li hidden=move || sought.with(|sought| !line.matches(sought))>
+                <a class="row" href=place.fragment() data-test=format!("lesson-{}", line.id)>
+                    <span class="row-name">{line.name} {read_mark(line.id, read)}</span>
+                    <span class="row-note">{line.note}</span>
                     {icon(Icon::Onwards)}
                 </a>
             </li>
         }
     };
-    (!procedures.is_empty()).then(|| {
-        view! {
-            <section class="group">
-                <h2 class="stage-label">{title}</h2>
-                <ul class="rows">{procedures.into_iter().map(row).collect_view()}</ul>
-            </section>
-        }
-    })
-}
-
-/// Lessons that belong to no procedure.
-fn other_lessons(read: Memo<BTreeSet<String>>) -> impl IntoView {
-    let others: Vec<_> = in_reading_order(catalogue())
-        .into_iter()
-        .filter(|lesson| !belongs_to_a_procedure(catalogue(), &lesson.id))
-        .map(|lesson| {
-            let place = Place::Lesson(lesson.id.clone());
-            view! {
-                <li>
-                    <a class="row" href=place.fragment() data-test=format!("lesson-{}", lesson.id)>
-                        <span class="row-name">
-                            {lesson.title.as_str()} {read_mark(lesson.id.as_str(), read)}
-                        </span>
-                        {icon(Icon::Onwards)}
-                    </a>
-                </li>
-            }
-        })
-        .collect();
-    (!others.is_empty()).then(|| {
-        view! {
-            <section class="group">
-                <h2 class="stage-label">"What lies behind them"</h2>
-                <ul class="rows">{others}</ul>
-            </section>
-        }
-    })
+    view! {
+        <section class="group" hidden=empty>
+            <h2 class="stage-label">{title}</h2>
+            <ul class="rows">{lines.into_iter().map(row).collect_view()}</ul>
+        </section>
+    }
 }
 
 /// Whether a lesson is the lesson of a procedure, which then has its id.

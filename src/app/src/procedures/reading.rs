@@ -1,14 +1,21 @@
 //! In what order lessons are best read: what others build on comes first.
 
-use catalogue::{Catalogue, ids::ProcedureId, lesson::Lesson, procedures::ProcedureKind};
+use catalogue::{
+    Catalogue,
+    ids::ProcedureId,
+    lesson::Lesson,
+    procedures::{Procedure, ProcedureKind},
+};
 
-/// All lessons: those of procedures, each after the set-ups it includes, then
-/// the others.
+/// All lessons: those of set-ups, the most widely used first, then those of
+/// treatments, each after the set-ups it includes; then the others.
 pub fn in_reading_order(catalogue: &Catalogue) -> Vec<&Lesson> {
+    let mut set_ups = of_kind(catalogue, ProcedureKind::SetUp);
+    set_ups.sort_by_key(|set_up| core::cmp::Reverse(including(catalogue, &set_up.id)));
+    let treatments = of_kind(catalogue, ProcedureKind::Treatment);
     let mut order: Vec<&ProcedureId> = Vec::new();
-    for kind in [ProcedureKind::SetUp, ProcedureKind::Treatment] {
-        let kin = catalogue.procedures.iter().filter(|it| it.kind == kind);
-        kin.for_each(|procedure| visit(catalogue, &procedure.id, &mut order));
+    for procedure in set_ups.into_iter().chain(treatments) {
+        place(catalogue, &procedure.id, &mut Vec::new(), &mut order);
     }
     let of_procedures = order
         .iter()
@@ -20,26 +27,100 @@ pub fn in_reading_order(catalogue: &Catalogue) -> Vec<&Lesson> {
     of_procedures.chain(others).collect()
 }
 
+fn of_kind(catalogue: &Catalogue, kind: ProcedureKind) -> Vec<&Procedure> {
+    let procedures = catalogue.procedures.iter();
+    procedures.filter(|each| each.kind == kind).collect()
+}
+
+fn includes(procedure: &Procedure) -> impl Iterator<Item = &ProcedureId> {
+    procedure
+        .steps
+        .iter()
+        .filter_map(|step| step.include.as_ref())
+}
+
+/// How many procedures include a set-up.
+fn including(catalogue: &Catalogue, set_up: &ProcedureId) -> usize {
+    let all = catalogue.procedures.iter();
+    all.filter(|each| includes(each).any(|it| it == set_up))
+        .count()
+}
+
 /// Puts a procedure after everything it includes. A ring of includes, which
 /// checked content does not have, ends where it meets itself.
-fn visit<'c>(catalogue: &'c Catalogue, id: &'c ProcedureId, order: &mut Vec<&'c ProcedureId>) {
-    fn inner<'c>(
-        catalogue: &'c Catalogue,
-        id: &'c ProcedureId,
-        order: &mut Vec<&'c ProcedureId>,
-        open: &mut Vec<&'c ProcedureId>,
-    ) {
-        if order.contains(&id) || open.contains(&id) {
-            return;
-        }
-        open.push(id);
-        for step in catalogue.procedure(id).into_iter().flat_map(|it| &it.steps) {
-            if let Some(included) = &step.include {
-                inner(catalogue, included, order, open);
-            }
-        }
-        open.pop();
-        order.push(id);
+fn place<'c>(
+    catalogue: &'c Catalogue,
+    id: &'c ProcedureId,
+    open: &mut Vec<&'c ProcedureId>,
+    order: &mut Vec<&'c ProcedureId>,
+) {
+    if order.contains(&id) || open.contains(&id) {
+        return;
     }
-    inner(catalogue, id, order, &mut Vec::new());
+    open.push(id);
+    for included in catalogue.procedure(id).into_iter().flat_map(includes) {
+        place(catalogue, included, open, order);
+    }
+    open.pop();
+    order.push(id);
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[derive(serde::Deserialize)]
+    struct File {
+        procedure: Vec<Procedure>,
+    }
+
+    fn procedure(id: &str, kind: &str, includes: &[&str]) -> String {
+        let steps: Vec<String> = includes
+            .iter()
+            .map(|it| format!(r#"{{ id = "{it}", phase = "A", who = "team", include = "{it}" }}"#))
+            .collect();
+        format!(
+            r#"
+            [[procedure]]
+            id = "{id}"
+            name = "{id}"
+            short = "{id}"
+            kind = "{kind}"
+            purpose = ""
+            competency = "c"
+            sources = []
+            step = [{}]
+            "#,
+            steps.join(", ")
+        )
+    }
+
+    #[test]
+    fn what_others_build_on_is_read_first() {
+        let text = [
+            procedure("crown", "treatment", &["numb", "basic"]),
+            procedure("filling", "treatment", &["basic", "numb", "dam"]),
+            procedure("dam", "set-up", &["basic"]),
+            procedure("numb", "set-up", &[]),
+            procedure("basic", "set-up", &[]),
+        ];
+        let file: File = toml::from_str(&text.concat()).unwrap();
+        let lesson = |id: &str| Lesson {
+            id: id.into(),
+            title: id.into(),
+            blocks: Vec::new(),
+            words: 0,
+        };
+        let ids = ["alone", "basic", "crown", "dam", "filling", "numb"];
+        let catalogue = Catalogue {
+            procedures: file.procedure,
+            lessons: ids.map(lesson).into(),
+            ..Catalogue::default()
+        };
+        let order: Vec<&str> = in_reading_order(&catalogue)
+            .iter()
+            .map(|lesson| lesson.id.as_str())
+            .collect();
+        assert_eq!(order, ["basic", "numb", "dam", "crown", "filling", "alone"]);
+    }
 }

@@ -40,6 +40,7 @@ pub fn SetUp(
         <div class="with-patient">
             <Chips procedure view=View::SetUp supposed />
             <div>
+                <h2 class="unseen">"The tray"</h2>
                 <p class="hint">
                     "Laid from the steps, in order of use. Tap a thing to see why it is there."
                 </p>

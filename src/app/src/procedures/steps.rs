@@ -38,6 +38,7 @@ pub fn Steps(
         <div class="with-patient">
             <Chips procedure view=View::Steps supposed />
             <div>
+                <h2 class="unseen">"The steps"</h2>
                 <Choice
                     legend="Show"
                     options

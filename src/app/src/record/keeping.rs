@@ -46,7 +46,7 @@ fn StorageState() -> impl IntoView {
     };
     view! {
         <p data-test="storage-state">
-            "Your record is in this browser: " {events} " entries. " {says}
+            "Your record is in this browser: " {move || entries(events.get())} ". " {says}
         </p>
     }
 }
@@ -107,10 +107,17 @@ fn Import() -> impl IntoView {
     }
 }
 
+fn entries(count: usize) -> String {
+    match count {
+        1 => "1 entry".into(),
+        many => format!("{many} entries"),
+    }
+}
+
 fn says(imported: &Imported) -> String {
     match (imported.new, imported.known) {
         (0, _) => "Nothing new: all of it was here already.".into(),
-        (new, 0) => format!("{new} entries were added."),
-        (new, known) => format!("{new} entries were added; {known} were here already."),
+        (new, 0) => format!("Added: {}.", entries(new)),
+        (new, known) => format!("Added: {}. Here already: {}.", entries(new), entries(known)),
     }
 }
