@@ -17,7 +17,7 @@ pub fn ChartPanel(
 ) -> impl IntoView {
     let case = play.case();
     let clinic = clinic();
-    let opened = (case.decisions[at].part() >= Part::Tooth)
+    let opened = (case.plan.is_some() && case.decisions[at].part() >= Part::Plan)
         .then(|| clinic.facts(&case.opened, Known::Opening));
     view! {
         <details class="case-panel" name="case-panel" data-test="chart-panel">

@@ -31,7 +31,7 @@ pub fn Debrief(
     let count = case.decisions.len();
     view! {
         <Page title="The visit, looked back on" over="Cases" up=Place::Cases.fragment()>
-            <div data-test="debrief">
+            <div class="debrief" data-test="debrief">
                 <p class="case-title">{case.title.clone()}</p>
                 <p class="lead" data-test="overall">{overall(play)}</p>
                 <Harm play />
@@ -57,7 +57,7 @@ fn overall(play: Play) -> String {
     let parts = [
         (Standing::Right, "right"),
         (Standing::Acceptable, "nearly, or in another way"),
-        (Standing::Wrong, "not yet"),
+        (Standing::Wrong, "not right yet"),
         (Standing::Unsafe, "unsafe"),
     ];
     let said: Vec<String> = parts
@@ -135,7 +135,7 @@ fn Onwards(play: Play) -> impl IntoView {
     let next = log().look(|events| next_seed(events, frame.as_str()));
     view! {
         <div class="actions">
-            <a class="button" href=Place::Case(frame, next).fragment() data-test="another">
+            <a class="button" href=Place::Case(frame, next, None).fragment() data-test="another">
                 "Another patient of this kind"
             </a>
             <button

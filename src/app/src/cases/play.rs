@@ -175,7 +175,7 @@ impl Play {
 
     /// What the finished sitting came to, in per cent.
     pub fn overall(self) -> u8 {
-        self.sitting.with(|sitting| {
+        self.sitting.with_untracked(|sitting| {
             let finish = sitting.as_ref().and_then(|it| it.finish);
             finish.map_or(0, |it| it.per_cent.get())
         })

@@ -68,7 +68,8 @@ fn on_arch(tooth: Tooth) -> (f32, f32) {
     (x, y)
 }
 
-fn capital(text: &str) -> String {
+/// The text with a large first letter.
+pub fn capital(text: &str) -> String {
     let mut chars = text.chars();
     chars.next().map_or_else(String::new, |first| {
         first.to_uppercase().chain(chars).collect()

@@ -1,6 +1,6 @@
 //! A decision, its options, and how an answer is graded.
 
-use super::seed::Seed;
+use super::{part::Part, seed::Seed};
 use crate::{
     Reason,
     engine::Proof,
@@ -141,9 +141,12 @@ impl Decision {
         }
     }
 
-    /// Puts the options into an order by chance, so that the place of an option says nothing.
+    /// Puts the options into an order by chance, so that the place of an option
+    /// says nothing. A chart keeps its own order, which says nothing either.
     pub(super) fn arrange(&mut self, chance: &mut Seed) {
-        chance.shuffle(&mut self.choices);
+        if self.part() != Part::Chart {
+            chance.shuffle(&mut self.choices);
+        }
     }
 
     /// The option with this id.

@@ -10,8 +10,8 @@ pub enum Part {
     Chart,
     /// The tray is laid.
     Tray,
-    /// The tooth is opened, and what goes into it is settled.
-    Tooth,
+    /// What is to be done is settled, and what goes into the tooth.
+    Plan,
     /// A material is mixed.
     Mix,
     /// Things are handed over at the chair.
@@ -25,7 +25,7 @@ impl Part {
     pub const ALL: [Self; 6] = [
         Self::Chart,
         Self::Tray,
-        Self::Tooth,
+        Self::Plan,
         Self::Mix,
         Self::Chair,
         Self::Return,
@@ -36,7 +36,7 @@ impl Part {
         match self {
             Self::Chart => "Chart",
             Self::Tray => "Tray",
-            Self::Tooth => "Tooth",
+            Self::Plan => "Plan",
             Self::Mix => "Mix",
             Self::Chair => "Chair",
             Self::Return => "Return",
@@ -53,7 +53,7 @@ impl Decision {
             "start" | "proportion" | "mix-order" | "mix-time" | "ready" | "mend" => Part::Mix,
             "hand-over" | "next-step" => Part::Chair,
             "tell" | "interval" | "checks" | "sooner" => Part::Return,
-            _ => Part::Tooth,
+            _ => Part::Plan,
         }
     }
 }

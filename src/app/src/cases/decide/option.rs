@@ -36,7 +36,7 @@ pub fn option<F: Fn(bool) + 'static>(
                 prop:checked=move || taken.with(|taken| taken.contains(&id))
                 on:change=move |event| turn(event_target_checked(&event))
             />
-            <span class="option-words">{words(&choice.label)}</span>
+            <span class="option-words">{words(choice)}</span>
             {drawing(&choice.shows)}
         </label>
     }
@@ -44,14 +44,19 @@ pub fn option<F: Fn(bool) + 'static>(
 
 /// What an option says. A line of a chart is parted into what was looked at
 /// and what was found.
-pub fn words(label: &str) -> impl IntoView + use<> {
-    match label.split_once(": ") {
-        Some((what, found)) if !what.contains(['.', ',']) => view! {
-            <span class="option-what">{what.to_string()}<span class="unseen">": "</span></span>
-            {found.to_string()}
+pub fn words(choice: &Choice) -> impl IntoView + use<> {
+    let finding = catalogue().finding(&choice.id.as_str().into());
+    let line = finding.and_then(|finding| {
+        let rest = choice.label.strip_prefix(&*finding.name)?;
+        Some((finding.name.as_str(), rest.strip_prefix(": ")?.to_string()))
+    });
+    match line {
+        Some((what, found)) => view! {
+            <span class="option-what">{what}<span class="unseen">": "</span></span>
+            {found}
         }
         .into_any(),
-        _ => label.to_string().into_any(),
+        None => choice.label.clone().into_any(),
     }
 }
 

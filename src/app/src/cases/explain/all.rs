@@ -91,7 +91,7 @@ pub fn group(title: &'static str, sort: Sort, choices: &[&Choice]) -> impl IntoV
         let one = |choice: &&Choice| {
             view! {
                 <li data-test=format!("why-{}", choice.id)>
-                    <p class="sort-label">{label(&choice.label)}</p>
+                    <p class="sort-label">{label(choice)}</p>
                     {drawing(&choice.shows)}
                     {reasons(&choice.reasons)}
                 </li>
@@ -112,7 +112,7 @@ fn rest(choices: &[&Choice], title: &'static str) -> impl IntoView + use<> {
         let one = |choice: &&Choice| {
             view! {
                 <details class="fold other" data-test=format!("why-{}", choice.id)>
-                    <summary><span>{label(&choice.label)}</span></summary>
+                    <summary><span>{label(choice)}</span></summary>
                     <div class="fold-body">{reasons(&choice.reasons)}</div>
                 </details>
             }

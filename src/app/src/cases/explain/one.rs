@@ -7,8 +7,9 @@ use super::{
         play::Asked,
     },
     reasons::reasons,
-    verdict::{mark, words},
+    verdict::{mark, shape, words},
 };
+use crate::parts::icon::icon;
 use clinic::{
     case::{Choice, Form},
     standing::Standing,
@@ -27,16 +28,24 @@ pub fn options(asked: &Asked, answer: &[String]) -> impl IntoView + use<> {
         .filter(|c| is_best(c) && !is_own(c))
         .collect();
     let own_best = own.is_some_and(is_best);
+    // Where no option is right, the best there is counts as right.
+    let shown = |choice: &Choice| {
+        if is_best(choice) {
+            Standing::Right
+        } else {
+            choice.standing
+        }
+    };
     let beside = match (own_best, right.len()) {
         (true, _) => "As good here",
         (false, 1) => "Best here",
-        (false, _) => "Best here, each of them",
+        (false, _) => "Best here, any of these",
     };
     let others = asked.choices.iter().filter(|c| !is_own(c) && !is_best(c));
     view! {
         <div class="beside" data-test="compared">
-            {own.map(|own| column("Your answer", &[own], is_best(own)))}
-            {(!right.is_empty()).then(|| column(beside, &right, true))}
+            {own.map(|own| column("Your answer", &[own], shown(own)))}
+            {(!right.is_empty()).then(|| column(beside, &right, Standing::Right))}
         </div>
         <section class="others">
             <h3 class="stage-label">"The other options"</h3>
@@ -45,11 +54,12 @@ pub fn options(asked: &Asked, answer: &[String]) -> impl IntoView + use<> {
     }
 }
 
-fn column(title: &str, choices: &[&Choice], right: bool) -> impl IntoView + use<> {
+fn column(title: &str, choices: &[&Choice], standing: Standing) -> impl IntoView + use<> {
+    let right = standing == Standing::Right;
     let one = |choice: &Choice| {
         view! {
             <div class=if right { "beside-one beside-right" } else { "beside-one" } data-test=format!("why-{}", choice.id)>
-                <p class="beside-label">{label(&choice.label)}</p>
+                <p class="beside-label">{label(choice)}</p>
                 {drawing(&choice.shows)}
                 {reasons(&choice.reasons)}
             </div>
@@ -57,7 +67,7 @@ fn column(title: &str, choices: &[&Choice], right: bool) -> impl IntoView + use<
     };
     view! {
         <section class="beside-column">
-            <h3 class="stage-label">{title.to_string()}</h3>
+            <h3 class="stage-label beside-title">{icon(shape(standing))} {title.to_string()}</h3>
             {choices.iter().map(|c| one(c)).collect_view()}
         </section>
     }
@@ -73,7 +83,7 @@ fn folded(choice: &Choice) -> impl IntoView + use<> {
     };
     view! {
         <details class="fold other" data-test=format!("why-{}", choice.id)>
-            <summary><span>{label(&choice.label)} " " {mark}</span></summary>
+            <summary><span>{label(choice)} " " {mark}</span></summary>
             <div class="fold-body">{reasons(&choice.reasons)}</div>
         </details>
     }

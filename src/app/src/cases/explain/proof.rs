@@ -1,6 +1,7 @@
 //! The argument behind an answer, as a short chain to read from top to bottom.
 
 use super::reasons::reasons;
+use crate::cases::tooth::capital;
 use clinic::engine::{Ground, Proof};
 use leptos::prelude::*;
 
@@ -58,6 +59,11 @@ fn collect(proof: &Proof, links: &mut Vec<Link>) {
     }
 }
 
+/// What follows says it all by itself; what was found needs its name.
 fn said(ground: &Ground) -> String {
-    format!("{}: {}", ground.name, ground.says)
+    if ground.proof.is_some() {
+        capital(&ground.says)
+    } else {
+        format!("{}: {}", ground.name, ground.says)
+    }
 }

@@ -25,13 +25,13 @@ pub fn reasons(reasons: &[Reason]) -> impl IntoView + use<> {
 pub fn cited(ids: &[SourceId]) -> impl IntoView + use<> {
     let sources: Vec<&Source> = ids.iter().filter_map(|id| catalogue().source(id)).collect();
     (!sources.is_empty()).then(|| {
-        let label = if sources.len() == 1 { "Source" } else { "Sources" };
-        view! {
-            <p class="cited">
-                <span class="cited-label">{label}</span>
-                {sources.into_iter().map(|source| view! { <span class="cited-one">{line(source)}</span> }).collect_view()}
-            </p>
-        }
+        let label = if sources.len() == 1 {
+            "Source"
+        } else {
+            "Sources"
+        };
+        let lines: Vec<String> = sources.into_iter().map(line).collect();
+        view! { <p class="cited">{label} ": " {lines.join(" · ")}</p> }
     })
 }
 

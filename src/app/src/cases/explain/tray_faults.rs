@@ -80,7 +80,7 @@ fn moved(asked: &Asked, found: &Comparison<String>) -> impl IntoView + use<> {
     };
     let one = |id: &String| {
         let name = asked.choice(id).map(|c| c.label.clone());
-        view! { <li><span class="sort-label">{name}</span> " belongs to: " {stage(id)}</li> }
+        view! { <li><p><strong>{name}</strong> " belongs to: " {stage(id)}</p></li> }
     };
     (!found.moved.is_empty()).then(|| {
         view! {
