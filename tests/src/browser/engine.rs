@@ -3,6 +3,7 @@
 use std::io::{BufRead, BufReader};
 use std::path::{Path, PathBuf};
 use std::process::{Command, Stdio};
+use std::sync::Arc;
 
 use anyhow::{Context, Result};
 use serde_json::{Value, json};
@@ -26,8 +27,10 @@ pub enum Engine {
 
 /// Where a browser keeps what it keeps. A browser opened again on the same
 /// profile is the same reader coming back.
-#[derive(Debug)]
-pub struct Profile(TempDir);
+///
+/// The folder goes when the last of its users does, be it a browser or the journey.
+#[derive(Debug, Clone)]
+pub struct Profile(Arc<TempDir>);
 
 impl Profile {
     /// A reader who has never been here.
@@ -35,9 +38,8 @@ impl Profile {
     /// # Errors
     /// When no folder can be made for it.
     pub fn new() -> Result<Self> {
-        Ok(Self(
-            tempfile::tempdir().context("No folder can be made for the browser.")?,
-        ))
+        let folder = tempfile::tempdir().context("No folder can be made for the browser.")?;
+        Ok(Self(Arc::new(folder)))
     }
 
     fn path(&self) -> &Path {

@@ -18,6 +18,7 @@ pub struct Page {
     pub(super) engine: Engine,
     pub(super) look: Look,
     _programs: Vec<Program>,
+    _profile: Profile,
 }
 
 impl Page {
@@ -40,6 +41,7 @@ impl Page {
             engine,
             look,
             _programs: programs,
+            _profile: profile.clone(),
         };
         page.apply_look().await?;
         Ok(page)
