@@ -18,3 +18,4 @@ pub mod sources;
 pub mod steps;
 pub mod tray;
 pub mod verdict;
+pub mod within;

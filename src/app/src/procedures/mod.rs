@@ -1,5 +1,6 @@
 //! Procedures: what is taught, and each procedure's lesson, tray and steps.
 
+mod around;
 mod chips;
 mod lesson;
 mod procedure;

@@ -1,6 +1,6 @@
 //! The steps of a procedure, by who acts.
 
-use super::{chips::Chips, supposing};
+use super::{around::Around, chips::Chips, supposing};
 use crate::{
     parts::{
         choice::{Choice, Choosable},
@@ -47,6 +47,7 @@ pub fn Steps(
                     test="voice"
                 />
                 {steps}
+                <Around procedure />
             </div>
         </div>
     }

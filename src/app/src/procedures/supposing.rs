@@ -1,7 +1,7 @@
 //! The patient a reader supposes: which findings a procedure asks about, and
 //! how an answer becomes a patient.
 
-use crate::place::Supposed;
+use crate::{parts::within::within, place::Supposed};
 use catalogue::{
     Catalogue,
     condition::{Expr, When},
@@ -78,7 +78,6 @@ pub fn patient(clinic: &Clinic, supposed: &Supposed) -> Patient {
 /// The walk through a procedure's conditions.
 struct Search<'c> {
     catalogue: &'c Catalogue,
-    visited: BTreeSet<&'c ProcedureId>,
     found: BTreeSet<&'c FindingId>,
     bounds: BTreeSet<(FindingId, Milli)>,
 }
@@ -87,27 +86,19 @@ impl<'c> Search<'c> {
     fn new(catalogue: &'c Catalogue) -> Self {
         Self {
             catalogue,
-            visited: BTreeSet::new(),
             found: BTreeSet::new(),
             bounds: BTreeSet::new(),
         }
     }
 
     fn procedure(&mut self, id: &ProcedureId) {
-        let Some(procedure) = self.catalogue.procedure(id) else {
-            return;
-        };
-        if !self.visited.insert(&procedure.id) {
-            return;
-        }
-        for step in &procedure.steps {
-            self.condition(step.when.as_ref());
-            if let Some(included) = &step.include {
-                self.procedure(included);
+        for procedure in within(self.catalogue, id) {
+            for step in &procedure.steps {
+                self.condition(step.when.as_ref());
             }
-        }
-        for variation in &procedure.variations {
-            self.condition(Some(&variation.when));
+            for variation in &procedure.variations {
+                self.condition(Some(&variation.when));
+            }
         }
     }
 
