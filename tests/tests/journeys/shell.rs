@@ -74,7 +74,6 @@ async fn a_lost_program_is_told_with_what_to_try() -> Result<()> {
     page.shot("lost-program").await?;
     page.assert_accessible("the message of a lost program")
         .await?;
-    // The button loads the page again, which by now is whole.
     page.quit().await
 }
 
@@ -153,6 +152,27 @@ async fn a_healthy_page_draws_no_complaint_below_any_path() -> Result<()> {
         page.quit().await?;
     }
     Ok(())
+}
+
+#[tokio::test]
+#[ignore = "needs a built site and a browser"]
+async fn a_first_visit_fetches_each_file_once() -> Result<()> {
+    let site = Site::serve().await?;
+    let page = Page::open(&Profile::new()?, Look::PHONE).await?;
+    page.go(&site.url("")).await?;
+    page.ready().await?;
+    let fetched: Vec<String> = page
+        .value(
+            "performance.getEntriesByType('resource').filter((entry) => entry.transferSize > 0)
+               .map((entry) => new URL(entry.name).pathname.slice(1))",
+        )
+        .await?;
+    for piece in [Piece::Wasm, Piece::Catalogue, Piece::Loader, Piece::Style] {
+        let name = site.name(piece)?;
+        let times = fetched.iter().filter(|other| **other == name).count();
+        assert_eq!(times, 1, "{name} was fetched {times} times: {fetched:?}");
+    }
+    page.quit().await
 }
 
 async fn told(site: &Site, what: &str) -> Result<Page> {
