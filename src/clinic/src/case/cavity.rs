@@ -106,7 +106,7 @@ impl Visit<'_> {
             self.material_choices(self.clinic.layer_verdicts(&self.after, closes, stack));
         let against = self
             .plan_data()
-            .map(|p| format!("The plan is: {}.", p.name.to_lowercase()));
+            .map(|p| format!("The plan is “{}”, and this does not serve it.", p.name));
         for verdict in self.clinic.layer_verdicts(&self.after, other, stack) {
             let Some(item) = verdict.item else { continue };
             if choices.iter().any(|c| c.shows.contains(&item)) {
@@ -149,7 +149,7 @@ impl Visit<'_> {
             _ => (
                 "base",
                 "Base the floor",
-                "What goes over that, before the tooth is closed?",
+                "What goes as a base under what closes the tooth?",
             ),
         };
         material_decision(id, name, question, choices)
@@ -239,7 +239,10 @@ impl Visit<'_> {
             })
             .collect();
         let name = |id: &ItemId| lower_first(catalogue.item_name(id));
-        let (what, over) = (name(&temporary.id), name(&filling));
+        let (what, over) = (
+            name(&temporary.id),
+            self.planned().unwrap_or_else(|| name(&filling)),
+        );
         let choices = vec![
             Choice::new(
                 "all-out",
@@ -276,6 +279,17 @@ impl Visit<'_> {
                 "materials",
             )
         })
+    }
+}
+
+impl Visit<'_> {
+    /// The filling that is planned for later, as the chart has it.
+    fn planned(&self) -> Option<String> {
+        let chart = self.clinic.facts(&self.case.chart, Known::Chart);
+        let line = chart
+            .into_iter()
+            .find(|fact| fact.finding.as_str() == "planned-permanent")?;
+        Some(line.says)
     }
 }
 
@@ -333,6 +347,15 @@ pub(super) fn lower_first(text: &str) -> String {
     let mut chars = text.chars();
     match chars.next() {
         Some(first) => first.to_lowercase().chain(chars).collect(),
+        None => String::new(),
+    }
+}
+
+/// The text with a large first letter.
+pub(super) fn capital(text: &str) -> String {
+    let mut chars = text.chars();
+    match chars.next() {
+        Some(first) => first.to_uppercase().chain(chars).collect(),
         None => String::new(),
     }
 }

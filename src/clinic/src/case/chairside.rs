@@ -78,10 +78,7 @@ impl Visit<'_> {
         }
         wrong.truncate(3);
         let id = format!("{}-{}", next.procedure, next.step.id);
-        let because = format!(
-            "It belongs to: {}.",
-            super::cavity::lower_first(&next.stage)
-        );
+        let because = format!("It follows at once, under “{}”.", next.stage);
         wrong
             .push(Choice::new(id, next.step.does.clone(), Standing::Right).because(plain(because)));
         Some(Decision {

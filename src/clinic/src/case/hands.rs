@@ -2,7 +2,7 @@
 //! the mixing data of the material; wrong options are those of other materials.
 
 use super::{
-    cavity::plain,
+    cavity::{capital, plain},
     choice::{Choice, Decision, Form},
     draw::Visit,
     seed::Seed,
@@ -64,7 +64,7 @@ impl Visit<'_> {
 
     fn proportion(&self, material: &Material, mixing: &Mixing, chance: &mut Seed) -> Decision {
         let right =
-            Choice::new("own", mixing.proportion.clone(), Standing::Right).because(sourced(
+            Choice::new("own", capital(&mixing.proportion), Standing::Right).because(sourced(
                 mixing,
                 "That is its usual proportion; the scoop and the words on its label come first.",
             ));
@@ -72,7 +72,7 @@ impl Visit<'_> {
             .others(material)
             .filter(|(_, m)| m.proportion != mixing.proportion)
             .map(|(other, m)| {
-                Choice::new(other.id.as_str(), m.proportion.clone(), Standing::Wrong)
+                Choice::new(other.id.as_str(), capital(&m.proportion), Standing::Wrong)
                     .because(belongs_to(other, "proportion"))
             })
             .collect();
@@ -121,14 +121,16 @@ impl Visit<'_> {
     }
 
     fn ready(&self, material: &Material, mixing: &Mixing, chance: &mut Seed) -> Decision {
-        let right = Choice::new("own", mixing.ready.clone(), Standing::Right)
-            .because(sourced(mixing, &mixing.hardens));
+        let right = Choice::new("own", mixing.ready.clone(), Standing::Right).because(sourced(
+            mixing,
+            &format!("How it hardens. {}", mixing.hardens),
+        ));
         let mut wrong: Vec<Choice> = mixing
             .faults
             .iter()
             .enumerate()
             .map(|(i, fault)| {
-                let because = format!("Not yet right, or no longer: {}", lower(&fault.cause));
+                let because = format!("That is a mix gone wrong. {}", sentence(&fault.cause));
                 Choice::new(format!("fault-{i}"), fault.sign.clone(), Standing::Wrong)
                     .because(plain(because))
             })
@@ -228,7 +230,10 @@ fn sourced(mixing: &Mixing, because: &str) -> Vec<Reason> {
 }
 
 fn belongs_to(other: &Material, what: &str) -> Vec<Reason> {
-    plain(format!("That is the {what} of {}.", named(other)))
+    plain(format!(
+        "That {what} belongs to another material: {}.",
+        named(other)
+    ))
 }
 
 /// Leaves out options that say what another says already.

@@ -1,7 +1,7 @@
 //! What the patient is told, and the return visit.
 
 use super::{
-    cavity::plain,
+    cavity::{capital, plain},
     choice::{Choice, Decision, Form},
     draw::Visit,
     seed::Seed,
@@ -218,12 +218,4 @@ fn interval_choice(visit: &Return, days: u32, label: &str) -> Choice {
         "Too late for what has to be looked at."
     };
     Choice::new(id, label, Standing::Wrong).because(plain(why.into()))
-}
-
-fn capital(text: &str) -> String {
-    let mut chars = text.chars();
-    match chars.next() {
-        Some(first) => first.to_uppercase().chain(chars).collect(),
-        None => String::new(),
-    }
 }

@@ -1,5 +1,5 @@
-//! Things were put in order: the right order, with what stood elsewhere marked,
-//! beside the own one where the two differ.
+//! Things were put in order: the own order, with what stands elsewhere marked,
+//! beside the right one where the two differ.
 
 use super::super::play::Asked;
 use leptos::prelude::*;
@@ -8,9 +8,9 @@ use leptos::prelude::*;
 pub fn compared(asked: &Asked, order: &[String], answer: &[String]) -> impl IntoView + use<> {
     let grade = asked.grade(answer);
     let moved = grade.comparison.map_or_else(Vec::new, |it| it.moved);
-    let list = |title: &'static str, ids: &[String]| {
+    let list = |title: &'static str, ids: &[String], marked: bool| {
         let entry = |id: &String| {
-            let off = moved.contains(id);
+            let off = marked && moved.contains(id);
             view! {
                 <li class=off.then_some("order-off")>
                     {asked.choice(id).map(|c| c.label.clone())}
@@ -25,10 +25,10 @@ pub fn compared(asked: &Asked, order: &[String], answer: &[String]) -> impl Into
             </section>
         }
     };
-    let own = (answer != order).then(|| list("Your order", answer));
+    let own = (answer != order).then(|| list("Your order", answer, true));
     view! {
         <div class="beside" data-test="compared">
-            {own} {list("In order", order)}
+            {own} {list("In order", order, false)}
         </div>
     }
 }

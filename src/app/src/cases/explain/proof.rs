@@ -14,10 +14,9 @@ pub fn ProofChain(
     let mut links = Vec::new();
     collect(&proof, &mut links);
     let one = |link: Link| {
-        let from = link.from.into_iter().map(|from| view! { <li>{from}</li> });
         view! {
             <li class="link">
-                <ul class="link-from">{from.collect_view()}</ul>
+                {rests_on(link.from)}
                 <p class="link-to">{link.to}</p>
             </li>
         }
@@ -28,14 +27,23 @@ pub fn ProofChain(
             <ol>
                 {links.into_iter().map(one).collect_view()}
                 <li class="link link-end">
-                    <ul class="link-from">
-                        {proof.grounds.iter().map(|g| view! { <li>{said(g)}</li> }).collect_view()}
-                    </ul>
+                    {rests_on(proof.grounds.iter().map(said).collect())}
                     <div class="link-to">{reasons(&[proof.reason])}</div>
                 </li>
             </ol>
         </section>
     }
+}
+
+/// What a step rests on. An argument names only what is out of the ordinary.
+fn rests_on(grounds: Vec<String>) -> impl IntoView {
+    let grounds = if grounds.is_empty() {
+        vec!["All signs as usual".to_string()]
+    } else {
+        grounds
+    };
+    let one = |ground: String| view! { <li>{ground}</li> };
+    view! { <ul class="link-from">{grounds.into_iter().map(one).collect_view()}</ul> }
 }
 
 /// One step: from what, to what.
@@ -51,10 +59,8 @@ fn collect(proof: &Proof, links: &mut Vec<Link>) {
         collect(inner, links);
         let to = said(ground);
         if !links.iter().any(|link| link.to == to) {
-            links.push(Link {
-                from: inner.grounds.iter().map(said).collect(),
-                to,
-            });
+            let from = inner.grounds.iter().map(said).collect();
+            links.push(Link { from, to });
         }
     }
 }

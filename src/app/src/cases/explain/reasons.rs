@@ -8,7 +8,7 @@ use catalogue::{
 use clinic::Reason;
 use leptos::prelude::*;
 
-/// Reasons as short paragraphs.
+/// Reasons as short paragraphs. Two rules may give the same one; it is said once.
 pub fn reasons(reasons: &[Reason]) -> impl IntoView + use<> {
     let one = |reason: &Reason| {
         view! {
@@ -18,7 +18,13 @@ pub fn reasons(reasons: &[Reason]) -> impl IntoView + use<> {
             </div>
         }
     };
-    reasons.iter().map(one).collect_view()
+    let said_before = |at: usize| {
+        reasons[..at]
+            .iter()
+            .any(|it| it.because == reasons[at].because)
+    };
+    let new = (0..reasons.len()).filter(|&at| !said_before(at));
+    new.map(|at| one(&reasons[at])).collect_view()
 }
 
 /// Where something is from, in one line.
