@@ -2,7 +2,7 @@
 
 use anyhow::Result;
 
-use crate::content;
+use crate::content::Content;
 use crate::repo::Repo;
 
 /// Prints how much of each kind there is, or every fault.
@@ -10,9 +10,15 @@ use crate::repo::Repo;
 /// # Errors
 /// Every fault of the content, one a line.
 pub fn check(repo: &Repo) -> Result<()> {
-    for (kind, count) in content::counts(repo)? {
+    let content = Content::read(repo)?;
+    for (kind, count) in content.counts() {
         println!("{count:>5} {kind}");
     }
+    let proof = content.prove()?;
+    println!(
+        "Every patient that can be was run: {} stand for {} combinations of findings.",
+        proof.run, proof.combinations
+    );
     println!("The content has no faults.");
     Ok(())
 }

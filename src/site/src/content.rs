@@ -1,36 +1,93 @@
-//! What is taught, read from content/ and packed for the page.
+//! What is taught, read from content/, proved to hold, and packed for the page.
+
+use std::path::Path;
+use std::rc::Rc;
 
 use anyhow::{Result, anyhow};
 use catalogue::Catalogue;
+use clinic::Clinic;
 
 use crate::repo::Repo;
 
-/// Reads content/ and packs it.
-///
-/// # Errors
-/// Every fault of the content, one a line.
-pub fn pack(repo: &Repo) -> Result<Vec<u8>> {
-    Ok(catalogue::pack(&read(repo)?))
+/// Content without a fault.
+pub struct Content(Rc<Catalogue>);
+
+/// How far a proof over every patient that can be has gone.
+pub struct Proof {
+    /// How many combinations of findings it stands for.
+    pub combinations: u128,
+    /// How many patients had to be run for that.
+    pub run: u64,
 }
 
-/// How much there is of each kind.
-///
-/// # Errors
-/// Every fault of the content, one a line.
-pub fn counts(repo: &Repo) -> Result<Vec<(&'static str, usize)>> {
-    Ok(read(repo)?.counts())
+impl Content {
+    /// Reads content/.
+    ///
+    /// # Errors
+    /// Every fault of the files, one a line.
+    pub fn read(repo: &Repo) -> Result<Self> {
+        Self::read_folder(&repo.path("content"))
+    }
+
+    fn read_folder(folder: &Path) -> Result<Self> {
+        match catalogue::source::read(folder) {
+            Ok(catalogue) => Ok(Self(Rc::new(catalogue))),
+            Err(faults) => Err(faulty(&faults)),
+        }
+    }
+
+    /// How much there is of each kind.
+    pub fn counts(&self) -> Vec<(&'static str, usize)> {
+        self.0.counts()
+    }
+
+    /// Runs every patient that can be through the rules.
+    ///
+    /// # Errors
+    /// Every contradiction and gap, one a line, each with a patient who shows it.
+    pub fn prove(&self) -> Result<Proof> {
+        let report = Clinic::new(Rc::clone(&self.0)).prove();
+        if report.faults.is_empty() {
+            Ok(Proof {
+                combinations: report.combinations,
+                run: report.run,
+            })
+        } else {
+            Err(faulty(&report.faults))
+        }
+    }
+
+    /// The one file that the page fetches.
+    pub fn pack(&self) -> Vec<u8> {
+        catalogue::pack(&self.0)
+    }
 }
 
-fn read(repo: &Repo) -> Result<Catalogue> {
-    catalogue::source::read(&repo.path("content")).map_err(|faults| {
-        let lines: Vec<String> = faults.iter().map(ToString::to_string).collect();
-        let count = match lines.len() {
-            1 => "one fault".to_owned(),
-            many => format!("{many} faults"),
-        };
-        anyhow!(
-            "{}\nThe content has {count}; nothing is built from it.",
-            lines.join("\n")
-        )
-    })
+fn faulty(faults: &[impl ToString]) -> anyhow::Error {
+    let lines: Vec<String> = faults.iter().map(ToString::to_string).collect();
+    let count = match lines.len() {
+        1 => "one fault".to_owned(),
+        many => format!("{many} faults"),
+    };
+    let lines = lines.join("\n");
+    anyhow!("{lines}\nThe content has {count}; nothing is built from it.")
+}
+
+#[cfg(test)]
+mod tests {
+    use super::{Content, faulty};
+
+    #[test]
+    fn every_fault_is_told_and_counted() {
+        let told = faulty(&["content/a.toml:1:2: wrong", "content/b.toml:3:4: wrong"]).to_string();
+        assert!(told.starts_with("content/a.toml:1:2: wrong\ncontent/b.toml:3:4: wrong\n"));
+        assert!(told.contains("2 faults"));
+        assert!(faulty(&["x"]).to_string().contains("one fault"));
+    }
+
+    #[test]
+    fn a_folder_without_content_is_a_fault() {
+        let folder = tempfile::tempdir().unwrap();
+        assert!(Content::read_folder(folder.path()).is_err());
+    }
 }

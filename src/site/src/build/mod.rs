@@ -19,7 +19,7 @@ use std::time::{Duration, Instant};
 use anyhow::{Context, Result, anyhow};
 
 use crate::bench::sizes;
-use crate::content;
+use crate::content::Content;
 use crate::options::Options;
 use crate::repo::Repo;
 use compress::Coding;
@@ -83,7 +83,11 @@ pub fn build(repo: &Repo, options: &Options) -> Result<Built> {
 pub fn into_folder(repo: &Repo, mode: Mode, folder: &Path) -> Result<Built> {
     let begun = Instant::now();
     // Content first: its faults show in a second, the compiler's in a minute.
-    let packed = content::pack(repo)?;
+    let content = Content::read(repo)?;
+    if mode == Mode::Finished {
+        content.prove()?;
+    }
+    let packed = content.pack();
     let program = wasm::compile(repo, mode)?;
     let assets = assemble(repo, mode, packed, program)?;
     let first_visit = match mode {
