@@ -8,7 +8,7 @@
 //!
 //! Nothing here decides what is right: it asks [`clinic`].
 
-mod chart_panel;
+mod chart;
 mod debrief;
 mod decide;
 mod draft;
@@ -19,9 +19,9 @@ mod play;
 mod player;
 mod progress;
 mod scene;
+mod sheets;
 mod study;
 mod tooth;
-mod tray_panel;
 mod upright;
 
 pub use list::{CasesScreen, level};

@@ -1,8 +1,8 @@
 //! One case on screen.
 
 use super::{
-    chart_panel::ChartPanel, debrief::Debrief, decide::Decide, explain::Explain, opening::Opening,
-    play::Play, progress::Progress, scene::Scene, tray_panel::TrayPanel,
+    debrief::Debrief, decide::Decide, explain::Explain, opening::Opening, play::Play,
+    progress::Progress, scene::Scene, sheets::Sheets,
 };
 use crate::{
     browser::{focus, scroll},
@@ -60,13 +60,9 @@ pub fn Visit(
         <article class="page case" data-test=format!("decision-{}", asked.id)>
             <header class="case-head">
                 <a class="page-up" href=Place::Cases.fragment() data-test="up">"Cases"</a>
-                <p class="case-title">{case.title.clone()}</p>
+                <Sheets play at />
                 <Progress part=asked.part() />
             </header>
-            <div class="case-panels">
-                <ChartPanel play at />
-                <TrayPanel play at />
-            </div>
             {children()}
         </article>
     }

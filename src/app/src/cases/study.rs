@@ -7,7 +7,7 @@ use crate::{
 };
 use catalogue::ids::ProcedureId;
 use clinic::{
-    case::{Decision, Part},
+    case::{Decision, Form, Part},
     standing::Standing,
 };
 use leptos::prelude::*;
@@ -68,9 +68,9 @@ pub fn StudyNext(
 /// things that the best answer names.
 fn about(play: Play, at: usize) -> Vec<Next> {
     let (case, asked) = (play.case(), play.asked(at));
-    match asked.part() {
-        Part::Tray => set_up(&case.booked, &asked.name).into_iter().collect(),
-        Part::Chart => lesson(&case.booked, &asked.name).into_iter().collect(),
+    match (&asked.form, asked.part()) {
+        (Form::Tray { .. }, _) => set_up(&case.booked, &asked.name).into_iter().collect(),
+        (_, Part::Chart) => lesson(&case.booked, &asked.name).into_iter().collect(),
         _ => {
             let things = things(&asked);
             if things.is_empty() {

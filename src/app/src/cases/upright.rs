@@ -9,9 +9,12 @@ use leptos::prelude::*;
 /// The room for one item, in pixels of the style sheet.
 const ROOM: (f32, f32) = (72.0, 128.0);
 
-/// The most pixels a millimetre takes, so that small things are not blown up
-/// beside the instruments.
-const MOST: f32 = 1.6;
+/// The most pixels a millimetre takes.
+const MOST: f32 = 2.6;
+
+/// How long, in pixels, a small thing is drawn at the most: it can be known,
+/// and an instrument beside it is still the larger one.
+const SMALL: f32 = 76.0;
 
 /// An item on the tray. Hidden from screen readers: its name stands beside it.
 #[component]
@@ -27,7 +30,9 @@ pub fn Upright(
     } else {
         (plate.width_mm, plate.height_mm)
     };
-    let scale = (ROOM.0 / wide).min(ROOM.1 / high).min(MOST);
+    let fits = (ROOM.0 / wide).min(ROOM.1 / high);
+    let usual = ROOM.1 / 175.0;
+    let scale = fits.min(MOST).min((SMALL / high.max(wide)).max(usual));
     let (width, height) = (ROOM.0 / scale, ROOM.1 / scale);
     let (left, top) = ((wide - width) / 2.0, (high - height) / 2.0);
     let turn = turned.then(|| format!("translate({wide:.2} 0) rotate(90)"));

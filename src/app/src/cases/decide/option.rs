@@ -60,8 +60,9 @@ pub fn words(choice: &Choice) -> impl IntoView + use<> {
     }
 }
 
-/// The drawing of what an option shows.
+/// The drawing of what an option shows; of a set, the first few.
 pub fn drawing(shows: &[ItemId]) -> impl IntoView + use<> {
-    let item = shows.first().and_then(|id| catalogue().item(id));
-    item.map(|item| view! { <span class="option-drawing"><ItemDrawing item /></span> })
+    let items = shows.iter().filter_map(|id| catalogue().item(id)).take(3);
+    let drawn: Vec<_> = items.map(|item| view! { <ItemDrawing item /> }).collect();
+    (!drawn.is_empty()).then(|| view! { <span class="option-drawing">{drawn}</span> })
 }

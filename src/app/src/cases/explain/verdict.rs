@@ -111,15 +111,17 @@ fn summary_of_tray(grade: &Grade) -> String {
         (0, 0) => format!("All {wanted} things are there, and nothing else."),
         (0, extra) => format!("All {wanted} things are there, and {extra} too many."),
         (_, 0) => format!("{hits} of {wanted} things are there."),
+        (_, 1) => format!("{hits} of {wanted} things are there, and 1 that does not belong."),
         (_, extra) => {
             format!("{hits} of {wanted} things are there, and {extra} that do not belong.")
         }
     };
     let order = match (found.moved.len(), found.violated.is_empty()) {
-        (0, _) => "The order is right.".to_string(),
+        (_, false) => "The order would get in the way of the work.".to_string(),
+        (0, true) if hits < 2 => String::new(),
+        (0, true) => "The order is right.".into(),
         (1, true) => "One stands out of order.".into(),
         (moved, true) => format!("{moved} stand out of order."),
-        (_, false) => "The order would get in the way of the work.".into(),
     };
-    format!("{set} {order}")
+    format!("{set} {order}").trim_end().into()
 }

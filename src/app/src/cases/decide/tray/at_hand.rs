@@ -34,9 +34,10 @@ pub fn AtHand(
     });
     view! {
         <label class="search">
-            <span>"At hand: find by name"</span>
+            <span class="unseen">"Find a thing at hand"</span>
             <input
                 type="search"
+                placeholder="Find a thing at hand"
                 autocomplete="off"
                 data-test="find"
                 on:input=move |event| sought.set(event_target_value(&event))
