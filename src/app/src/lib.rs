@@ -15,15 +15,18 @@
 mod about;
 mod bench;
 mod browser;
+mod cards;
 mod cases;
 mod items;
 mod log;
 mod parts;
 mod place;
 mod procedures;
+mod reading;
 mod record;
 mod shell;
 mod taught;
+mod timeline;
 mod today;
 
 use leptos::{mount::mount_to, prelude::*};

@@ -3,7 +3,8 @@
 //! The fragment is the only state of navigation, so Back, a bookmark and a
 //! reload all lead to the same screen.
 
-use catalogue::ids::{CaseId, FindingId, ItemId, LessonId, ProcedureId};
+use catalogue::ids::{CardId, CaseId, FindingId, ItemId, LessonId, ProcedureId};
+use clinic::case::tray_reading;
 
 /// Which side of a procedure is shown.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -14,11 +15,13 @@ pub enum View {
     SetUp,
     /// The steps by actor.
     Steps,
+    /// The time line.
+    Time,
 }
 
 impl View {
     /// All of them, in the order of the tabs.
-    pub const ALL: [Self; 3] = [Self::Lesson, Self::SetUp, Self::Steps];
+    pub const ALL: [Self; 4] = [Self::Lesson, Self::SetUp, Self::Steps, Self::Time];
 
     /// Its word in the fragment; the lesson needs none.
     fn word(self) -> &'static str {
@@ -26,6 +29,7 @@ impl View {
             Self::Lesson => "",
             Self::SetUp => "set-up",
             Self::Steps => "steps",
+            Self::Time => "time",
         }
     }
 
@@ -35,6 +39,7 @@ impl View {
             Self::Lesson => "Lesson",
             Self::SetUp => "Set-up",
             Self::Steps => "Steps",
+            Self::Time => "Time",
         }
     }
 }
@@ -59,8 +64,20 @@ pub enum Place {
     Lesson(LessonId),
     /// All cases.
     Cases,
-    /// One case, drawn by its seed.
-    Case(CaseId, u64),
+    /// A case to order.
+    Order,
+    /// One case, drawn by its seed, with a finding the patient has to have.
+    Case(CaseId, u64, Option<FindingId>),
+    /// A tray to be read, with what lies on it.
+    Reading(Vec<ItemId>),
+    /// A drawn tray to be read, by its seed.
+    ReadingExercise(u64),
+    /// All preference cards.
+    Cards,
+    /// One card, as a difference from one procedure for a supposed patient.
+    Card(CardId, Option<ProcedureId>, Supposed),
+    /// A wish to be added to a card.
+    Wish(CardId),
     /// The bench.
     Bench,
     /// What was done.
@@ -87,14 +104,24 @@ impl Place {
             ["procedures", id, "steps"] => {
                 Self::Procedure((*id).into(), View::Steps, supposed(query))
             }
+            ["procedures", id, "time"] => {
+                Self::Procedure((*id).into(), View::Time, supposed(query))
+            }
             ["items"] => Self::Items,
             ["items", id] => Self::Item((*id).into()),
             ["lessons", id] => Self::Lesson((*id).into()),
             ["cases"] => Self::Cases,
-            ["cases", frame, seed] => seed.parse().map_or_else(
-                |_| Self::Unknown(text.into()),
-                |seed| Self::Case((*frame).into(), seed),
-            ),
+            ["cases", "order"] => Self::Order,
+            ["cases", frame, seed] => case(text, frame, seed, None),
+            ["cases", frame, seed, with] => case(text, frame, seed, Some(with)),
+            ["reading"] => Self::Reading(listed(query)),
+            ["reading", seed] => match seed.parse() {
+                Ok(seed) => Self::ReadingExercise(seed),
+                Err(_) => Self::Unknown(text.into()),
+            },
+            ["cards"] => Self::Cards,
+            ["cards", id] => card(id, query),
+            ["cards", id, "wish"] => Self::Wish((*id).into()),
             ["bench"] => Self::Bench,
             ["record"] => Self::Record,
             ["about"] => Self::About,
@@ -113,23 +140,43 @@ impl Place {
                     text.push('/');
                     text.push_str(view.word());
                 }
-                for (index, (finding, value)) in patient.iter().enumerate() {
-                    text.push(if index == 0 { '?' } else { '&' });
-                    text.push_str(finding.as_str());
-                    text.push('=');
-                    text.push_str(value);
-                }
+                add_query(&mut text, pairs(patient));
                 text
             }
             Self::Items => "#/items".into(),
             Self::Item(id) => format!("#/items/{id}"),
             Self::Lesson(id) => format!("#/lessons/{id}"),
             Self::Cases => "#/cases".into(),
-            Self::Case(frame, seed) => format!("#/cases/{frame}/{seed}"),
+            Self::Order => "#/cases/order".into(),
+            Self::Case(frame, seed, None) => format!("#/cases/{frame}/{seed}"),
+            Self::Case(frame, seed, Some(with)) => format!("#/cases/{frame}/{seed}/{with}"),
+            Self::Reading(laid) => {
+                let mut text = String::from("#/reading");
+                add_query(&mut text, laid.iter().map(ToString::to_string));
+                text
+            }
+            Self::ReadingExercise(seed) => format!("#/reading/{seed}"),
+            Self::Cards => "#/cards".into(),
+            Self::Card(id, procedure, patient) => {
+                let mut text = format!("#/cards/{id}");
+                let over = procedure.iter().map(|over| format!("{OVER}={over}"));
+                add_query(&mut text, over.chain(pairs(patient)));
+                text
+            }
+            Self::Wish(card) => format!("#/cards/{card}/wish"),
             Self::Bench => "#/bench".into(),
             Self::Record => "#/record".into(),
             Self::About => "#/about".into(),
             Self::Unknown(text) => format!("#{text}"),
+        }
+    }
+
+    /// Where a sitting of the record is gone on with or looked back on.
+    pub fn of_sitting(case: &str, seed: u64, with: Option<&str>) -> Self {
+        if case == tray_reading::CASE {
+            Self::ReadingExercise(seed)
+        } else {
+            Self::Case(case.into(), seed, with.map(FindingId::from))
         }
     }
 
@@ -138,6 +185,8 @@ impl Place {
     pub fn ground(&self) -> Self {
         match self {
             Self::Procedure(id, view, _) => Self::Procedure(id.clone(), *view, Vec::new()),
+            Self::Reading(_) => Self::Reading(Vec::new()),
+            Self::Card(id, ..) => Self::Card(id.clone(), None, Vec::new()),
             other => other.clone(),
         }
     }
@@ -150,13 +199,56 @@ impl Place {
             | Self::Procedure(..)
             | Self::Items
             | Self::Item(_)
-            | Self::Lesson(_) => Section::Procedures,
-            Self::Cases | Self::Case(..) => Section::Cases,
+            | Self::Lesson(_)
+            | Self::Cards
+            | Self::Card(..)
+            | Self::Wish(_) => Section::Procedures,
+            Self::Cases
+            | Self::Order
+            | Self::Case(..)
+            | Self::Reading(_)
+            | Self::ReadingExercise(_) => Section::Cases,
             Self::Bench => Section::Bench,
             Self::Record | Self::About => Section::Record,
             Self::Unknown(_) => return None,
         })
     }
+}
+
+/// What names the procedure a card is looked at over.
+const OVER: &str = "procedure";
+
+fn case(text: &str, frame: &str, seed: &str, with: Option<&str>) -> Place {
+    seed.parse().map_or_else(
+        |_| Place::Unknown(text.into()),
+        |seed| Place::Case(frame.into(), seed, with.map(FindingId::from)),
+    )
+}
+
+fn card(id: &str, query: &str) -> Place {
+    let mut patient = supposed(query);
+    let over = patient.iter().position(|(name, _)| name.as_str() == OVER);
+    let over = over.map(|at| patient.remove(at).1.as_str().into());
+    Place::Card(id.into(), over, patient)
+}
+
+/// A query of bare ids.
+fn listed(query: &str) -> Vec<ItemId> {
+    let ids = query.split('&').filter(|id| !id.is_empty());
+    ids.map(ItemId::from).collect()
+}
+
+/// Adds a query to a fragment; nothing where there is nothing to add.
+fn add_query(text: &mut String, parts: impl Iterator<Item = String>) {
+    for (index, part) in parts.enumerate() {
+        text.push(if index == 0 { '?' } else { '&' });
+        text.push_str(&part);
+    }
+}
+
+fn pairs(patient: &Supposed) -> impl Iterator<Item = String> {
+    let pair = |(finding, value): &(FindingId, String)| format!("{finding}={value}");
+    patient.iter().map(pair)
 }
 
 fn supposed(query: &str) -> Supposed {
@@ -229,13 +321,23 @@ mod tests {
             Place::Today,
             Place::Procedures,
             Place::Procedure("amalgam".into(), View::Lesson, Vec::new()),
-            Place::Procedure("amalgam".into(), View::SetUp, patient),
+            Place::Procedure("amalgam".into(), View::SetUp, patient.clone()),
+            Place::Procedure("amalgam".into(), View::Time, patient.clone()),
             Place::Procedure("amalgam".into(), View::Steps, Vec::new()),
             Place::Items,
             Place::Item("explorer".into()),
             Place::Lesson("deep-caries".into()),
             Place::Cases,
-            Place::Case("a-molar".into(), u64::MAX),
+            Place::Order,
+            Place::Case("a-molar".into(), u64::MAX, None),
+            Place::Case("a-molar".into(), 7, Some("allergy-latex".into())),
+            Place::Reading(Vec::new()),
+            Place::Reading(vec!["explorer".into(), "mouth-mirror".into()]),
+            Place::ReadingExercise(u64::MAX),
+            Place::Cards,
+            Place::Card("own-1".into(), None, Vec::new()),
+            Place::Card("own-1".into(), Some("amalgam".into()), patient),
+            Place::Wish("own-1".into()),
             Place::Bench,
             Place::Record,
             Place::About,
@@ -256,6 +358,9 @@ mod tests {
             "#/cases/a/b",
             "#/cases/a/-1",
             "#/cases/a/18446744073709551616",
+            "#/cases/a/b/allergy-latex",
+            "#/reading/x",
+            "#/cards/a/b",
             "#/procedures/a/b",
             "#/record/x",
         ] {

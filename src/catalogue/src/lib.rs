@@ -28,7 +28,7 @@ pub mod stops;
 use serde::{Deserialize, Serialize};
 
 pub use lookup::Item;
-pub use pack::{pack, unpack};
+pub use pack::{head, pack, unpack};
 
 /// All that is taught. Lists are sorted by id where order means nothing, and
 /// stand as written where it does.

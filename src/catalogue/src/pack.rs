@@ -2,7 +2,7 @@
 //! program. It opens with a mark and a version, so that a page and a catalogue
 //! of different builds never read one another wrongly.
 
-use crate::Catalogue;
+use crate::{Catalogue, procedures::Procedure};
 
 const MARK: &[u8; 4] = b"TWc1";
 
@@ -23,6 +23,44 @@ pub fn unpack(bytes: &[u8]) -> Result<Catalogue, String> {
         .ok_or("The catalogue file is not the one this page was built with. Reload the page.")?;
     postcard::from_bytes(body)
         .map_err(|_| "The catalogue file is damaged. Reload the page to fetch it again.".into())
+}
+
+/// The part of a catalogue that the first screen needs: what there is, by name.
+/// It is fetched first, so that the page is usable before the rest arrives.
+#[must_use]
+pub fn head(catalogue: &Catalogue) -> Catalogue {
+    let mut head = Catalogue {
+        sources: catalogue.sources.clone(),
+        competencies: catalogue.competencies.clone(),
+        cases: catalogue.cases.clone(),
+        lessons: catalogue.lessons.clone(),
+        procedures: catalogue.procedures.clone(),
+        ..Catalogue::default()
+    };
+    for lesson in &mut head.lessons {
+        lesson.blocks.clear();
+    }
+    for procedure in &mut head.procedures {
+        *procedure = Procedure {
+            id: procedure.id.clone(),
+            name: procedure.name.clone(),
+            short: procedure.short.clone(),
+            kind: procedure.kind,
+            purpose: procedure.purpose.clone(),
+            competency: procedure.competency.clone(),
+            sources: procedure.sources.clone(),
+            indications: Vec::new(),
+            steps: Vec::new(),
+            variations: Vec::new(),
+            not_for: Vec::new(),
+            must_before: Vec::new(),
+            advice: Vec::new(),
+            wrong_advice: Vec::new(),
+            hazards: Vec::new(),
+            records: Vec::new(),
+        };
+    }
+    head
 }
 
 #[cfg(test)]

@@ -6,6 +6,7 @@
 //!   dates are open, and how good each is
 //! - [`tray`]: what lies ready, in which order, for this patient
 //! - [`preference`]: what one dentist wants done differently
+//! - [`difference`]: what a card changes, as a whole and wish by wish
 //! - [`timing`]: when the assistant has to start
 //! - [`reading`]: what a tray is laid for
 //! - [`sequence`]: how well an ordered set-up was laid
@@ -18,6 +19,7 @@
 //! same arguments give the same answer for ever.
 
 pub mod case;
+pub mod difference;
 pub mod engine;
 pub mod layers;
 pub mod patient;
@@ -44,12 +46,12 @@ use patient::{Patient, Value};
 use std::{collections::HashMap, rc::Rc};
 use test::Test;
 
-/// The catalogue made ready for reasoning.
+/// The catalogue made ready for reasoning. Cheap to copy.
 #[derive(Clone, Debug)]
 pub struct Clinic {
     catalogue: Rc<Catalogue>,
-    index: HashMap<FindingId, usize>,
-    rules: Vec<Compiled>,
+    index: Rc<HashMap<FindingId, usize>>,
+    rules: Rc<[Compiled]>,
     card: Option<Rc<Card>>,
 }
 
@@ -83,8 +85,8 @@ impl Clinic {
             .collect();
         let mut clinic = Self {
             catalogue,
-            index,
-            rules: Vec::new(),
+            index: Rc::new(index),
+            rules: Rc::default(),
             card: None,
         };
         clinic.rules = clinic

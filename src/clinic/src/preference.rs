@@ -121,13 +121,22 @@ impl Clinic {
     /// Grants the wishes that concern a tray, and notes those refused.
     pub(crate) fn grant(&self, procedure: &ProcedureId, patient: &Patient, tray: &mut Tray) {
         for (place, wish) in self.wishes() {
+            let here = |procedures: &[ProcedureId]| {
+                procedures.is_empty() || procedures.contains(procedure)
+            };
+            // A wish about what does not lie there has nothing to change.
+            let lies = |item: &ItemId| tray.items().any(|(_, i)| i.item == *item);
             let concerned = match wish {
-                Wish::Exchange { procedures, .. }
-                | Wish::Add { procedures, .. }
-                | Wish::LeaveOut { procedures, .. } => {
-                    procedures.is_empty() || procedures.contains(procedure)
-                }
-                Wish::Before { .. } => true,
+                Wish::Exchange {
+                    instead_of,
+                    procedures,
+                    ..
+                } => here(procedures) && lies(instead_of),
+                Wish::Add {
+                    beside, procedures, ..
+                } => here(procedures) && lies(beside),
+                Wish::LeaveOut { item, procedures } => here(procedures) && lies(item),
+                Wish::Before { first, then } => lies(first) && lies(then),
                 Wish::Dam { always: false } => {
                     if let Some(reason) = self.dam_refusal(patient, procedure) {
                         tray.refused.push(Refusal {

@@ -57,11 +57,18 @@ struct Profile {
     uses: BTreeMap<ItemId, f64>,
 }
 
-impl Clinic {
+/// What every treatment of the catalogue uses, made ready for reading any
+/// number of trays.
+pub struct TrayReader<'c> {
+    clinic: &'c Clinic,
+    profiles: Vec<Profile>,
+}
+
+impl TrayReader<'_> {
     /// Ranks the treatments that a tray may be for, the likeliest first.
-    pub fn read_tray(&self, laid: &[ItemId]) -> Vec<Reading> {
+    pub fn read(&self, laid: &[ItemId]) -> Vec<Reading> {
         let laid: BTreeSet<&ItemId> = laid.iter().collect();
-        let profiles = self.profiles();
+        let profiles = &self.profiles;
         let scores: Vec<f64> = profiles.iter().map(|p| p.score(&laid)).collect();
         let best = scores.iter().copied().fold(f64::NEG_INFINITY, f64::max);
         let total: f64 = scores.iter().map(|s| (s - best).exp()).sum();
@@ -92,8 +99,8 @@ impl Clinic {
     }
 
     /// What each item says for the best reading.
-    pub fn tray_evidence(&self, laid: &[ItemId], best: &ProcedureId) -> Vec<Evidence> {
-        let profiles = self.profiles();
+    pub fn evidence(&self, laid: &[ItemId], best: &ProcedureId) -> Vec<Evidence> {
+        let profiles = &self.profiles;
         let (own, others): (Vec<&Profile>, Vec<&Profile>) =
             profiles.iter().partition(|p| p.procedure == *best);
         let Some(own) = own.first() else {
@@ -109,19 +116,54 @@ impl Clinic {
                     .map(|p| p.procedure.clone())
                     .collect(),
                 suggests: self
+                    .clinic
                     .suggestion(best, item)
                     .filter(|_| own.chance(item) < SURE),
             })
             .collect()
     }
 
-    fn profiles(&self) -> Vec<Profile> {
-        self.catalogue
-            .procedures
+    /// Whether a treatment uses an item for some patient.
+    pub fn uses(&self, procedure: &ProcedureId, item: &ItemId) -> bool {
+        self.profiles
             .iter()
-            .filter(|p| p.kind == ProcedureKind::Treatment)
-            .map(|p| self.profile(p))
-            .collect()
+            .any(|p| p.procedure == *procedure && p.uses.contains_key(item))
+    }
+
+    /// The treatments.
+    pub fn treatments(&self) -> impl Iterator<Item = &ProcedureId> {
+        self.profiles.iter().map(|p| &p.procedure)
+    }
+
+    /// What a treatment uses for certain, in the order of ids; nothing where
+    /// the catalogue has no such treatment.
+    pub fn certain(&self, procedure: &ProcedureId) -> Vec<&ItemId> {
+        let own = self.profiles.iter().find(|p| p.procedure == *procedure);
+        own.map_or_else(Vec::new, |p| p.sure().collect())
+    }
+}
+
+impl Clinic {
+    /// Makes the treatments ready for reading trays.
+    pub fn tray_reader(&self) -> TrayReader<'_> {
+        let procedures = self.catalogue.procedures.iter();
+        TrayReader {
+            clinic: self,
+            profiles: procedures
+                .filter(|p| p.kind == ProcedureKind::Treatment)
+                .map(|p| self.profile(p))
+                .collect(),
+        }
+    }
+
+    /// [`TrayReader::read`] for one tray.
+    pub fn read_tray(&self, laid: &[ItemId]) -> Vec<Reading> {
+        self.tray_reader().read(laid)
+    }
+
+    /// [`TrayReader::evidence`] for one tray.
+    pub fn tray_evidence(&self, laid: &[ItemId], best: &ProcedureId) -> Vec<Evidence> {
+        self.tray_reader().evidence(laid, best)
     }
 
     /// What a treatment uses: for the usual patient for certain, and for any patient at times.

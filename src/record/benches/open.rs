@@ -73,6 +73,8 @@ fn what(index: u32) -> What {
             sitting,
             case: "deep-caries-temporary".into(),
             seed: u64::from(index) * 0x9e37_79b9,
+            with: None,
+            card: None,
         }),
         9 => What::CaseFinished(CaseFinished {
             sitting,

@@ -22,6 +22,8 @@
 //!     sitting,
 //!     case: "deep-caries".into(),
 //!     seed: 42,
+//!     with: None,
+//!     card: None,
 //! }));
 //! let appended = log.append(at, What::CaseAnswered(CaseAnswered {
 //!     sitting,

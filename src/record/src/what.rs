@@ -28,7 +28,8 @@ pub enum What {
     Unknown(Unknown),
 }
 
-/// A case was opened. Its patient follows from the frame and the seed.
+/// A case was opened. Its patient follows from the frame, the seed and what it
+/// was asked for with.
 #[derive(Debug, Clone, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize)]
 #[serde(deny_unknown_fields)]
 pub struct CaseStarted {
@@ -38,6 +39,13 @@ pub struct CaseStarted {
     pub case: String,
     /// The seed from which the patient was drawn.
     pub seed: u64,
+    /// The id of a finding that the patient had to have beyond the frame.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub with: Option<String>,
+    /// The preference card that the case is played with, in its stored form, so
+    /// that a later change of the card changes nothing under way.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub card: Option<String>,
 }
 
 /// A decision of a case was answered and judged.

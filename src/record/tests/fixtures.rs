@@ -39,6 +39,8 @@ fn v1_events() -> Vec<Event> {
             sitting: SITTING,
             case: "deep-caries".into(),
             seed: u64::MAX,
+            with: None,
+            card: None,
         }),
         What::CaseAnswered(CaseAnswered {
             per_cent: PerCent::of(92),

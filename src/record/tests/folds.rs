@@ -19,6 +19,8 @@ fn started(sitting: SittingId, seed: u64) -> What {
         sitting,
         case: "deep-caries".into(),
         seed,
+        with: None,
+        card: None,
     })
 }
 
@@ -134,4 +136,25 @@ fn lessons_and_unknown_kinds_are_counted() {
     let log = log(vec![lesson("amalgam"), later(), lesson("amalgam"), later()]);
     assert_eq!(lessons_read(log.events())["amalgam"], moment(12));
     assert_eq!(unknown_kinds(log.events())["review-done"], 2);
+}
+
+#[test]
+fn what_a_case_was_asked_for_with_and_its_card_go_along() {
+    let start = CaseStarted {
+        sitting: ONE,
+        case: "deep-caries".into(),
+        seed: 7,
+        with: Some("allergy-latex".into()),
+        card: Some("{}".into()),
+    };
+    let open = log(vec![What::CaseStarted(start.clone())]);
+    let found = &under_way(open.events())[0];
+    assert_eq!((&found.with, &found.card), (&start.with, &start.card));
+    let done = log(vec![What::CaseStarted(start.clone()), finished(ONE, 90)]);
+    assert_eq!(finished_cases(done.events())[0].with, start.with);
+    let body = What::CaseStarted(start).body();
+    assert!(
+        body.ends_with(r#""with":"allergy-latex","card":"{}"}"#),
+        "{body}"
+    );
 }

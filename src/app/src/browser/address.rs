@@ -49,6 +49,13 @@ impl Address {
         self.place.into()
     }
 
+    /// Goes to a place, as a link to it would.
+    #[expect(clippy::unused_self, reason = "places are the address's to change")]
+    pub fn go(self, place: Place) {
+        // A hash is always a place of this page; setting it cannot fail.
+        let _ = window().location().set_hash(&place.fragment());
+    }
+
     /// Changes the address without a new entry in the history, for what
     /// changes while the reader stays on one screen.
     pub fn amend(self, place: Place) {

@@ -11,6 +11,7 @@ use super::{
     study::StudyNext,
 };
 use crate::{
+    cards::CardNote,
     log::log,
     parts::{
         notice::{Notice, Tone},
@@ -32,7 +33,7 @@ pub fn Debrief(
     view! {
         <Page title="The visit, looked back on" over="Cases" up=Place::Cases.fragment()>
             <div class="debrief" data-test="debrief">
-                <p class="case-title">{case.title.clone()}</p>
+                <p class="case-title">{case.title.clone()} <CardNote /></p>
                 <p class="lead" data-test="overall">{overall(play)}</p>
                 <Harm play />
                 <StudyNext play />

@@ -39,8 +39,8 @@ pub fn next_seed(events: &[Event], frame: &str) -> u64 {
 /// What was done of a frame.
 #[derive(Clone, PartialEq, Eq)]
 struct Done {
-    /// The seed of the case under way, if one is.
-    under_way: Option<u64>,
+    /// The seed of the case under way, if one is, and what it was asked for with.
+    under_way: Option<(u64, Option<String>)>,
     /// The seed of the next patient.
     next: u64,
     /// How many were brought to their end.
@@ -62,7 +62,7 @@ impl Done {
             under_way: folds::under_way(events)
                 .into_iter()
                 .rfind(|it| it.case == frame)
-                .map(|it| it.seed),
+                .map(|it| (it.seed, it.with)),
             next: next_seed(events, frame),
             best: finished
                 .iter()
@@ -121,13 +121,16 @@ fn CaseRow(frame: &'static CaseFrame) -> impl IntoView {
     let id = frame.id.as_str();
     let done = log().memo(move |events| Done::of(events, id));
     let to = move || {
-        let seed = done.with(|done| done.under_way.unwrap_or(done.next));
-        Place::Case(frame.id.clone(), seed).fragment()
+        done.with(|done| match &done.under_way {
+            Some((seed, with)) => Place::of_sitting(id, *seed, with.as_deref()),
+            None => Place::Case(frame.id.clone(), done.next, None),
+        })
+        .fragment()
     };
     let under_way = move || done.with(|done| done.under_way.is_some());
     let another = move || {
         under_way().then(|| {
-            let to = Place::Case(frame.id.clone(), done.with(|done| done.next)).fragment();
+            let to = Place::Case(frame.id.clone(), done.with(|done| done.next), None).fragment();
             view! {
                 <a class="row-also" href=to data-test=format!("another-{id}")>"Another patient"</a>
             }

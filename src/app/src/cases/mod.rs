@@ -1,6 +1,7 @@
 //! Cases: patients to practise with.
 //!
 //! - `list`: all cases, and what was done of each
+//! - `order`: a case drawn to what the student asks for
 //! - `play`, `scene`, `draft`: a sitting at a case, read from the record
 //! - `player`: one case on screen, from its opening to its debrief
 //! - `decide`: a decision that waits for its answer, a file for each form
@@ -15,6 +16,7 @@ mod draft;
 mod explain;
 mod list;
 mod opening;
+mod order;
 mod play;
 mod player;
 mod progress;
@@ -24,27 +26,48 @@ mod study;
 mod tooth;
 mod upright;
 
-pub use list::{CasesScreen, level};
+pub use list::{CasesScreen, level, next_seed};
+pub use order::OrderScreen;
+pub use play::{Sought, verdict};
+pub use upright::laid as laid_drawing;
 
 use crate::{
+    cards,
+    log::log,
     shell::NotHere,
-    taught::{catalogue, clinic},
+    taught::{self, catalogue, clinic},
 };
-use catalogue::ids::CaseId;
+use catalogue::ids::{CaseId, FindingId};
 use leptos::prelude::*;
 use player::Player;
 
-/// The screen of one case.
+/// The screen of one case. A case under way keeps the card that it was started
+/// with, whatever card is in use by now.
 #[component]
 pub fn CaseScreen(
     /// Its frame.
     frame: CaseId,
     /// The seed its patient is drawn from.
     seed: u64,
+    /// What the patient has to have beyond the frame.
+    with: Option<FindingId>,
 ) -> impl IntoView {
-    let frame = catalogue().case(&frame);
-    match frame.and_then(|frame| clinic().case(frame, seed)) {
-        Some(case) => view! { <Player case /> }.into_any(),
-        None => view! { <NotHere what="case" /> }.into_any(),
-    }
+    let Some(frame) = catalogue().case(&frame) else {
+        return view! { <NotHere what="case" /> }.into_any();
+    };
+    let sought = Sought::new(frame.id.as_str(), seed, with.as_ref());
+    let begun = log().memo(move |events| sought.latest(events).map(|it| it.card));
+    let in_use = cards::applied().card();
+    let card = Memo::new(move |_| match begun.get() {
+        Some(kept) => kept.and_then(|text| cards::read(&text, catalogue()).ok()),
+        None => in_use.get(),
+    });
+    let played = move || {
+        taught::provide_card(card.get());
+        match clinic().case_with(frame, seed, with.as_ref()) {
+            Some(case) => view! { <Player case /> }.into_any(),
+            None => view! { <NotHere what="case" /> }.into_any(),
+        }
+    };
+    view! { {played} }.into_any()
 }

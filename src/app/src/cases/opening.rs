@@ -1,7 +1,7 @@
 //! Who comes, before anything is asked.
 
 use super::{play::Play, tooth::ToothPlace};
-use crate::{parts::page::Page, place::Place, taught::catalogue};
+use crate::{cards::WithCard, parts::page::Page, place::Place, taught::catalogue};
 use leptos::prelude::*;
 
 /// The opening of a case.
@@ -26,6 +26,7 @@ pub fn Opening(
                         }
                     })}
             </div>
+            <WithCard />
             <p class="case-how">
                 "You assist from the chart to the date of the next visit, one decision at a time. You answer first and read why afterwards. You can leave at any point and go on later."
             </p>

@@ -5,8 +5,11 @@
 use super::{draft::Draft, scene::Scene};
 use crate::{
     browser::{clock, storage::BrowserStore},
+    cards,
     log::{OpenLog, log},
+    taught::clinic,
 };
+use catalogue::ids::FindingId;
 use clinic::{
     case::{Case, Decision, Form, overall},
     standing::Standing,
@@ -22,6 +25,8 @@ use std::{ops::Deref, sync::Arc};
 #[derive(Clone, Copy)]
 pub struct Play {
     case: StoredValue<Arc<Case>>,
+    /// The stored form of the preference card it is played with.
+    card: StoredValue<Option<String>>,
     log: OpenLog,
     sitting: Memo<Option<Sitting>>,
     draft: RwSignal<Draft>,
@@ -50,11 +55,12 @@ impl Play {
     /// what other tabs do with it.
     pub fn open(case: Case) -> Self {
         let log = log();
-        let (frame, seed) = (case.frame.to_string(), case.seed);
-        let sitting = log.memo(move |events| latest(events, &frame, seed));
+        let sought = Sought::new(case.frame.as_str(), case.seed, case.with.as_ref());
+        let sitting = log.memo(move |events| sought.latest(events));
         let kept = sitting.with_untracked(|it| it.as_ref().and_then(|it| kept_draft(it.id)));
         let play = Self {
             case: StoredValue::new(Arc::new(case)),
+            card: StoredValue::new(clinic().card().map(cards::write)),
             log,
             sitting,
             draft: RwSignal::new(kept.unwrap_or_default()),
@@ -125,6 +131,8 @@ impl Play {
             sitting: self.log.new_sitting(),
             case: case.frame.to_string(),
             seed: case.seed,
+            with: case.with.as_ref().map(ToString::to_string),
+            card: self.card.get_value(),
         }));
         self.keep();
     }
@@ -230,16 +238,38 @@ pub fn verdict(standing: Standing) -> Verdict {
     }
 }
 
-/// The sitting to go on with at a case: the latest under way, or else the
-/// latest that was finished.
-fn latest(events: &[Event], frame: &str, seed: u64) -> Option<Sitting> {
-    let mut open = folds::under_way(events).into_iter();
-    let under_way = open.rfind(|it| it.case == frame && it.seed == seed);
-    under_way.or_else(|| {
-        let mut done = folds::finished_cases(events).into_iter();
-        let last = done.rfind(|it| it.case == frame && it.seed == seed)?;
-        folds::sitting(events, last.sitting)
-    })
+/// A case as the record names it.
+#[derive(Clone, Debug)]
+pub struct Sought {
+    frame: String,
+    seed: u64,
+    with: Option<String>,
+}
+
+impl Sought {
+    /// A case of a frame, a seed and what it was asked for with.
+    pub fn new(frame: &str, seed: u64, with: Option<&FindingId>) -> Self {
+        Self {
+            frame: frame.into(),
+            seed,
+            with: with.map(ToString::to_string),
+        }
+    }
+
+    /// The sitting to go on with: the latest under way, or else the latest that
+    /// was finished.
+    pub fn latest(&self, events: &[Event]) -> Option<Sitting> {
+        let is = |case: &str, seed: u64, with: &Option<String>| {
+            case == self.frame && seed == self.seed && *with == self.with
+        };
+        let mut open = folds::under_way(events).into_iter();
+        let under_way = open.rfind(|it| is(&it.case, it.seed, &it.with));
+        under_way.or_else(|| {
+            let mut done = folds::finished_cases(events).into_iter();
+            let last = done.rfind(|it| is(&it.case, it.seed, &it.with))?;
+            folds::sitting(events, last.sitting)
+        })
+    }
 }
 
 fn kept_draft(sitting: SittingId) -> Option<Draft> {

@@ -6,6 +6,7 @@ use super::{
 };
 use crate::{
     browser::{focus, scroll},
+    cards::CardNote,
     place::Place,
 };
 use clinic::case::Case;
@@ -61,6 +62,7 @@ pub fn Visit(
             <header class="case-head">
                 <a class="page-up" href=Place::Cases.fragment() data-test="up">"Cases"</a>
                 <Sheets play at />
+                <p class="case-title"><CardNote /></p>
                 <Progress part=asked.part() />
             </header>
             {children()}

@@ -8,6 +8,7 @@ pub mod drawing;
 pub mod fold;
 pub mod icon;
 pub mod item_link;
+pub mod item_picker;
 pub mod lesson;
 pub mod mixing;
 pub mod notice;

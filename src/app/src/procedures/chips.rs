@@ -26,11 +26,28 @@ pub fn Chips(
     supposed: Signal<Supposed>,
 ) -> impl IntoView {
     let address: Address = expect_context();
+    let suppose = Callback::new(move |next| {
+        address.amend(Place::Procedure(procedure.id.clone(), view, next));
+    });
+    view! { <PatientControls procedure supposed suppose /> }
+}
+
+/// The controls for a patient who is supposed at any place.
+#[component]
+pub fn PatientControls(
+    /// The procedure.
+    procedure: &'static Procedure,
+    /// The patient as supposed so far.
+    #[prop(into)]
+    supposed: Signal<Supposed>,
+    /// Told the patient as supposed from now on.
+    suppose: Callback<Supposed>,
+) -> impl IntoView {
     let suppose = Callback::new(move |(finding, value): (FindingId, Option<String>)| {
         let mut next = supposed.get_untracked();
         next.retain(|(each, _)| *each != finding);
         next.extend(value.map(|value| (finding, value)));
-        address.amend(Place::Procedure(procedure.id.clone(), view, next));
+        suppose.run(next);
     });
     let clinic = clinic();
     let impossible = move || {

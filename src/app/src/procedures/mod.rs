@@ -9,9 +9,11 @@ mod set_up;
 mod steps;
 mod supposing;
 
+pub use chips::{Chips, PatientControls};
 pub use lesson::{LessonScreen, reading_minutes};
 pub use procedure::ProcedureScreen;
 pub use reading::in_reading_order;
+pub use supposing::patient as supposed_patient;
 
 use crate::{
     log::log,

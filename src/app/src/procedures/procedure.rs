@@ -6,6 +6,7 @@ use crate::{
     place::{Place, Supposed, View},
     shell::NotHere,
     taught::catalogue,
+    timeline::TimeLine,
 };
 use catalogue::{ids::ProcedureId, procedures::Procedure};
 use leptos::prelude::*;
@@ -27,6 +28,7 @@ pub fn ProcedureScreen(
         View::Lesson => view! { <LessonBody id=procedure.id.as_str().into() /> }.into_any(),
         View::SetUp => view! { <SetUp procedure supposed /> }.into_any(),
         View::Steps => view! { <Steps procedure supposed /> }.into_any(),
+        View::Time => view! { <TimeLine procedure supposed /> }.into_any(),
     };
     view! {
         <Page title=procedure.name.as_str() over="Procedures" up=Place::Procedures.fragment()>

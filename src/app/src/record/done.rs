@@ -1,6 +1,7 @@
 //! Cases brought to their end and lessons read, the latest first.
 
 use crate::{browser::clock, log::log, place::Place, procedures::lesson_place, taught::catalogue};
+use clinic::case::tray_reading;
 use leptos::prelude::*;
 use record::folds;
 
@@ -23,8 +24,12 @@ fn Cases() -> impl IntoView {
     });
     let row = move |it: folds::FinishedCase| {
         let frame = catalogue.case(&it.case.as_str().into());
-        let title = frame.map_or_else(|| it.case.clone(), |frame| frame.title.clone());
-        let place = Place::Case(it.case.as_str().into(), it.seed);
+        let title = match frame {
+            Some(frame) => frame.title.clone(),
+            None if it.case == tray_reading::CASE => tray_reading::TITLE.into(),
+            None => it.case.clone(),
+        };
+        let place = Place::of_sitting(&it.case, it.seed, it.with.as_deref());
         view! {
             <li>
                 <a class="row" href=place.fragment() data-test="finished-case">

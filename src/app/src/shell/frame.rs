@@ -3,6 +3,7 @@
 use super::{bar::Bar, notices::Notices, screen::Screen};
 use crate::{
     browser::{address::Address, focus, network},
+    cards::Applied,
     log::OpenLog,
     parts::{
         announce::{self, LiveRegion},
@@ -20,8 +21,10 @@ pub fn Frame(
     /// All that is taught.
     catalogue: Catalogue,
 ) -> impl IntoView {
-    taught::provide(catalogue);
-    provide_context(OpenLog::open());
+    let log = OpenLog::open();
+    provide_context(log);
+    let catalogue = taught::keep(catalogue);
+    taught::provide(catalogue, Applied::provide(log, catalogue).card());
     let address = Address::watch();
     provide_context(address);
     let announcer = announce::provide();

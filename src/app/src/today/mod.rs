@@ -77,12 +77,12 @@ fn UnderWay() -> impl IntoView {
     let catalogue = catalogue();
     let open = log().memo(|events| {
         let sittings = folds::under_way(events).into_iter().rev();
-        let short = sittings.map(|it| (it.case, it.seed, it.answers.len()));
+        let short = sittings.map(|it| (it.case, it.seed, it.with, it.answers.len()));
         short.collect::<Vec<_>>()
     });
-    let one = move |(case, seed, answers): (String, u64, usize)| {
+    let one = move |(case, seed, with, answers): (String, u64, Option<String>, usize)| {
         let frame = catalogue.case(&case.as_str().into())?;
-        let place = Place::Case(frame.id.clone(), seed);
+        let place = Place::of_sitting(&case, seed, with.as_deref());
         let done = match answers {
             0 => "Just begun".to_string(),
             1 => "1 decision made".into(),
@@ -127,7 +127,7 @@ fn NextCase() -> impl IntoView {
     let next = log().memo(move |events| next::case(catalogue, events).map(|it| it.id.clone()));
     move || {
         let frame = catalogue.case(&next.get()?)?;
-        let place = Place::Case(frame.id.clone(), 1);
+        let place = Place::Case(frame.id.clone(), 1, None);
         let note = level(frame.level).to_string();
         Some(card(
             "Next patient",

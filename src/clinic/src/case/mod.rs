@@ -14,10 +14,12 @@ mod part;
 mod seed;
 mod set_up;
 mod sets;
+pub mod tray_reading;
 mod wanted;
 
 pub use choice::{Choice, Decision, Form, Grade};
 pub use draw::{Case, Fact};
 pub use part::{Part, overall};
 pub use seed::Seed;
+pub use tray_reading::TrayReading;
 pub use wanted::Wanted;

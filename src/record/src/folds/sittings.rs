@@ -19,6 +19,10 @@ pub struct Sitting {
     pub case: String,
     /// The seed from which the patient was drawn.
     pub seed: u64,
+    /// The finding that the patient had to have beyond the frame, if one.
+    pub with: Option<String>,
+    /// The preference card it is played with, in its stored form, if one.
+    pub card: Option<String>,
     /// When it began.
     pub started: Moment,
     /// The answers in the order given, one a decision.
@@ -52,6 +56,8 @@ pub struct FinishedCase {
     pub case: String,
     /// The seed from which the patient was drawn.
     pub seed: u64,
+    /// The finding that the patient had to have beyond the frame, if one.
+    pub with: Option<String>,
     /// When it began.
     pub started: Moment,
     /// How it ended.
@@ -90,6 +96,7 @@ pub fn finished_cases(events: &[Event]) -> Vec<FinishedCase> {
                 sitting: start.sitting,
                 case: start.case.clone(),
                 seed: start.seed,
+                with: start.with.clone(),
                 started,
                 finish: *finished.get(&start.sitting)?,
             })
@@ -113,6 +120,8 @@ fn begun(at: Moment, start: &CaseStarted) -> Sitting {
         id: start.sitting,
         case: start.case.clone(),
         seed: start.seed,
+        with: start.with.clone(),
+        card: start.card.clone(),
         started: at,
         answers: Vec::new(),
         finish: None,

@@ -1,8 +1,8 @@
 //! Arbitrary events for the property tests.
 #![allow(dead_code, reason = "each test file uses its own part of this")]
 
-use proptest::collection::vec;
 use proptest::prelude::*;
+use proptest::{collection::vec, option};
 use record::{
     CaseAnswered, CaseFinished, CaseStarted, Event, Id, LessonRead, Log, MemoryStore, Moment,
     PerCent, SettingChanged, SittingId, Verdict, What, Writer, write_export,
@@ -76,13 +76,22 @@ fn sitting() -> impl Strategy<Value = SittingId> {
 
 pub fn what() -> impl Strategy<Value = What> {
     prop_oneof![
-        (sitting(), text(), any::<u64>()).prop_map(|(sitting, case, seed)| {
-            What::CaseStarted(CaseStarted {
-                sitting,
-                case,
-                seed,
-            })
-        }),
+        (
+            sitting(),
+            text(),
+            any::<u64>(),
+            option::of(text()),
+            option::of(text()),
+        )
+            .prop_map(|(sitting, case, seed, with, card)| {
+                What::CaseStarted(CaseStarted {
+                    sitting,
+                    case,
+                    seed,
+                    with,
+                    card,
+                })
+            }),
         (
             sitting(),
             text(),

@@ -1,0 +1,25 @@
+//! Preference cards: what one dentist, or one practice's protocol, wants done
+//! differently.
+//!
+//! - `kept`, `text`: how cards are kept, and how they are checked on the way in
+//! - `applied`: the card that applies, and the line that says so
+//! - `list`, `card`, `difference`, `file`: the screens
+//! - `wish`: putting a wish on a card, and saying one in words
+//!
+//! Nothing here decides what may be granted: it asks [`clinic`].
+
+mod applied;
+mod card;
+mod difference;
+mod file;
+mod kept;
+mod list;
+mod own;
+mod text;
+mod wish;
+
+pub use applied::{Applied, CardNote, WithCard, applied};
+pub use card::CardScreen;
+pub use list::CardsScreen;
+pub use text::{read, write};
+pub use wish::WishScreen;

@@ -1,0 +1,257 @@
+//! What a preference card changes for one procedure and one patient: as a
+//! difference of two trays, and wish by wish.
+
+use crate::{
+    Clinic, Reason,
+    layers::Stack,
+    patient::Patient,
+    standing::Standing,
+    tray::{Need, Tray},
+};
+use catalogue::{
+    Item,
+    findings::Known,
+    ids::{ItemId, PlanId, ProcedureId},
+    items::Role,
+    plans::Plan,
+    preference::{Card, Wish},
+    quantity::Span,
+};
+
+/// The difference between the standard set-up and the set-up with a card.
+#[derive(Clone, Debug, Default, PartialEq, Eq)]
+pub struct Difference {
+    /// What the standard set-up has and the card takes away.
+    pub goes: Vec<ItemId>,
+    /// What the card brings, or makes certain where it was only called for.
+    pub comes: Vec<ItemId>,
+    /// What stands in another stage.
+    pub moves: Vec<Move>,
+    /// What each wish comes to, in the order of the card.
+    pub wishes: Vec<Outcome>,
+}
+
+/// An item that stands in another stage.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Move {
+    /// The item.
+    pub item: ItemId,
+    /// The title of its stage in the standard set-up.
+    pub from: String,
+    /// The title of its stage with the card.
+    pub to: String,
+}
+
+/// What a wish comes to.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum Outcome {
+    /// It is granted.
+    Granted,
+    /// It changes nothing here: the procedure does not touch on it, or has it
+    /// so already.
+    Nothing,
+    /// It counts once the tooth is open and what goes into it is settled.
+    Later,
+    /// It is refused.
+    Refused(Reason),
+}
+
+impl Clinic {
+    /// What the card of this reasoning changes; nothing where it has none.
+    pub fn difference(&self, procedure: &ProcedureId, patient: &Patient) -> Difference {
+        let Some(card) = self.card() else {
+            return Difference::default();
+        };
+        let standard = self.with_card(None).tray(procedure, patient);
+        let own = self.tray(procedure, patient);
+        Difference {
+            goes: gone(&standard, &own),
+            comes: come(&standard, &own),
+            moves: moves(&standard, &own),
+            wishes: (0..card.wishes.len())
+                .map(|place| self.outcome(card, place, &own, procedure, patient))
+                .collect(),
+        }
+    }
+
+    fn outcome(
+        &self,
+        card: &Card,
+        place: usize,
+        tray: &Tray,
+        procedure: &ProcedureId,
+        patient: &Patient,
+    ) -> Outcome {
+        if let Some(refusal) = tray.refused.iter().find(|r| r.wish == place) {
+            return Outcome::Refused(refusal.reason.clone());
+        }
+        match &card.wishes[place] {
+            Wish::Prefer { item, role } => self.prefers(item, *role, procedure, patient),
+            Wish::Recall { plan, days } => self.recalls(plan, *days, procedure, patient),
+            _ if self.changes_with(card, place, procedure, patient) => Outcome::Granted,
+            _ => Outcome::Nothing,
+        }
+    }
+
+    /// Whether the tray or the steps are others with this wish than with only
+    /// those before it.
+    fn changes_with(
+        &self,
+        card: &Card,
+        place: usize,
+        procedure: &ProcedureId,
+        patient: &Patient,
+    ) -> bool {
+        let up_to = |count: usize| {
+            let card = Card {
+                wishes: card.wishes[..count].to_vec(),
+                ..card.clone()
+            };
+            let clinic = self.with_card(Some(card));
+            let tray = clinic.tray(procedure, patient);
+            (
+                clinic.steps(procedure, patient),
+                tray.stages,
+                tray.must_before,
+            )
+        };
+        up_to(place) != up_to(place + 1)
+    }
+
+    fn prefers(
+        &self,
+        item: &ItemId,
+        role: Role,
+        procedure: &ProcedureId,
+        patient: &Patient,
+    ) -> Outcome {
+        let settled = match self.plan_for(procedure) {
+            Some(plan) => self.settled(patient, plan),
+            None => patient.clone(),
+        };
+        let serves = |id: &ItemId| {
+            let material = self.catalogue().material(id);
+            material.is_some_and(|m| m.roles.contains(&role))
+        };
+        let steps = self.steps(procedure, &settled);
+        let layered = steps
+            .iter()
+            .flat_map(|s| s.step.uses.0.iter().chain(&s.step.at_hand.0))
+            .any(|used| serves(&used.item));
+        if !layered {
+            return Outcome::Nothing;
+        }
+        if !self.is_open(patient) {
+            return Outcome::Later;
+        }
+        let verdicts = self.layer_verdicts(&self.reason(&settled), role, &Stack::default());
+        match verdicts.into_iter().find(|v| v.item.as_ref() == Some(item)) {
+            Some(v) if v.standing <= Standing::Acceptable => Outcome::Granted,
+            Some(v) => Outcome::Refused(v.reasons.into_iter().next().unwrap_or_else(nothing_asks)),
+            None => Outcome::Refused(self.cannot_serve(item, role)),
+        }
+    }
+
+    fn cannot_serve(&self, item: &ItemId, role: Role) -> Reason {
+        let name = self.catalogue().item(item).map_or("It", Item::name);
+        plain(format!("{name} does not serve as {}.", word(role)))
+    }
+
+    fn recalls(
+        &self,
+        plan: &PlanId,
+        days: Span,
+        procedure: &ProcedureId,
+        patient: &Patient,
+    ) -> Outcome {
+        let Some(plan) = self.catalogue().plan(plan).filter(|p| means(p, procedure)) else {
+            return Outcome::Nothing;
+        };
+        let visit = self.return_visit(plan, patient);
+        match (visit.preferred, visit.spans.first()) {
+            (Some((preferred, _)), _) if preferred == days => Outcome::Granted,
+            (_, Some((span, reason))) => Outcome::Refused(Reason {
+                because: format!(
+                    "No source brings the patient back then. Published: {} to {} days. {}",
+                    span.from, span.to, reason.because
+                ),
+                ..reason.clone()
+            }),
+            (_, None) => Outcome::Refused(plain("This plan asks for no return visit.".into())),
+        }
+    }
+
+    /// The first plan that can mean a procedure.
+    fn plan_for(&self, procedure: &ProcedureId) -> Option<&Plan> {
+        let mut plans = self.catalogue().plans.iter();
+        plans.find(|plan| means(plan, procedure))
+    }
+
+    /// Whether anything is known that only the opened tooth shows.
+    fn is_open(&self, patient: &Patient) -> bool {
+        let mut findings = self.catalogue().findings.iter().enumerate();
+        findings.any(|(place, f)| f.known == Known::Opening && patient.at(place).is_some())
+    }
+}
+
+fn means(plan: &Plan, procedure: &ProcedureId) -> bool {
+    plan.procedures.iter().any(|p| p.procedure == *procedure)
+}
+
+fn gone(standard: &Tray, own: &Tray) -> Vec<ItemId> {
+    standard
+        .items()
+        .filter(|(_, i)| !own.items().any(|(_, o)| o.item == i.item))
+        .map(|(_, i)| i.item.clone())
+        .collect()
+}
+
+fn come(standard: &Tray, own: &Tray) -> Vec<ItemId> {
+    let needed = |tray: &Tray, item: &ItemId| {
+        let mut items = tray.items();
+        items.any(|(_, i)| i.item == *item && i.need == Need::Needed)
+    };
+    own.items()
+        .filter(|(_, i)| i.need == Need::Needed && !needed(standard, &i.item))
+        .map(|(_, i)| i.item.clone())
+        .collect()
+}
+
+fn moves(standard: &Tray, own: &Tray) -> Vec<Move> {
+    let stage = |tray: &Tray, item: &ItemId| {
+        let found = tray.items().find(|(_, i)| i.item == *item);
+        found.map(|(title, _)| title.to_owned())
+    };
+    own.items()
+        .filter_map(|(to, i)| {
+            let from = stage(standard, &i.item)?;
+            (from != to).then(|| Move {
+                item: i.item.clone(),
+                from,
+                to: to.into(),
+            })
+        })
+        .collect()
+}
+
+fn nothing_asks() -> Reason {
+    plain("Nothing in the findings asks for it.".into())
+}
+
+fn plain(because: String) -> Reason {
+    Reason {
+        because,
+        sources: Vec::new(),
+        rule: None,
+    }
+}
+
+fn word(role: Role) -> &'static str {
+    match role {
+        Role::Liner => "a liner",
+        Role::Base => "a base",
+        Role::Sealer => "a varnish or sealer",
+        Role::Temporary => "a temporary filling",
+        Role::Permanent => "a permanent filling",
+    }
+}
