@@ -1,11 +1,23 @@
 //! How far down the reader is.
 
+use super::focus;
 use leptos::prelude::*;
 use web_sys::Element;
 
 /// Shows the top of the page.
 pub fn to_top() {
     request_animation_frame(|| window().scroll_to_with_x_and_y(0.0, 0.0));
+}
+
+/// Shows the first element that a selector finds, and moves focus to it, in
+/// the next frame.
+pub fn to(selector: String) {
+    request_animation_frame(move || {
+        if let Some(found) = document().query_selector(&selector).ok().flatten() {
+            found.scroll_into_view();
+            focus::first(selector);
+        }
+    });
 }
 
 /// Brings an element into view inside the box that scrolls sideways round it,

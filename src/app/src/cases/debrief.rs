@@ -11,6 +11,7 @@ use super::{
     study::StudyNext,
 };
 use crate::{
+    browser::scroll,
     cards::CardNote,
     log::log,
     parts::{
@@ -83,8 +84,8 @@ fn Harm(play: Play) -> impl IntoView {
         .filter(|asked| asked.grade(&play.answer(asked.at)).standing == Standing::Unsafe)
         .map(|asked| {
             let name = asked.name.clone();
-            let place = format!("#decided-{}", asked.id);
-            let go = move |_| crate::browser::focus::first(format!("{place} summary"));
+            let place = format!("#decided-{} summary", asked.id);
+            let go = move |_| scroll::to(place.clone());
             view! {
                 <li>
                     <button type="button" class="link-button" on:click=go>{name}</button>

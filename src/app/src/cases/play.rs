@@ -90,7 +90,7 @@ impl Play {
             let case = self.case();
             self.sitting.with(|sitting| {
                 self.draft
-                    .with(|draft| Scene::of(&case, sitting.as_ref(), draft))
+                    .with(|draft| Scene::of(&case.decisions, sitting.as_ref(), draft))
             })
         })
     }
