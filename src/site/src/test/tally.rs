@@ -41,6 +41,10 @@ impl Tally {
     /// # Errors
     /// When the runner cannot start.
     pub fn run(&mut self, runner: &mut Command) -> Result<()> {
+        self.follow(runner, &mut std::io::stdout())
+    }
+
+    fn follow(&mut self, runner: &mut Command, out: &mut impl Write) -> Result<()> {
         let mut child = runner
             .stdin(Stdio::null())
             .stdout(Stdio::piped())
@@ -50,12 +54,13 @@ impl Tally {
         if let Some(stdout) = child.stdout.take() {
             for line in BufReader::new(stdout).lines().map_while(Result::ok) {
                 counted.add_line(&line);
-                let _ = writeln!(std::io::stdout(), "{line}");
+                let _ = writeln!(out, "{line}");
             }
         }
         let ended_well = child.wait().is_ok_and(|status| status.success());
         if !ended_well && counted.failed == 0 {
-            println!("The tests could not all be run: {}", command::line(runner));
+            let line = command::line(runner);
+            let _ = writeln!(out, "The tests could not all be run: {line}");
             counted.failed = 1;
         }
         self.passed += counted.passed;
@@ -91,7 +96,10 @@ mod tests {
 
     fn run(script: &str) -> Tally {
         let mut tally = Tally::default();
-        tally.run(Command::new("sh").args(["-c", script])).unwrap();
+        let mut shown = Vec::new();
+        tally
+            .follow(Command::new("sh").args(["-c", script]), &mut shown)
+            .unwrap();
         tally
     }
 
