@@ -1,7 +1,10 @@
 //! Journeys through the built page in real browsers, at phone size unless a
 //! journey says otherwise. `cargo site test browser` runs them.
 
+mod cases;
 mod engines;
 mod offline;
+mod screens;
 mod shell;
 mod update;
+mod visit;

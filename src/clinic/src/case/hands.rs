@@ -139,6 +139,8 @@ impl Visit<'_> {
             Choice::new(other.id.as_str(), m.ready.clone(), Standing::Wrong)
                 .because(belongs_to(other, "consistency"))
         }));
+        wrong.retain(|c| c.label != mixing.ready);
+        unique(&mut wrong);
         let keep = mixing.faults.len().min(2);
         if wrong.len() > keep {
             chance.shuffle(&mut wrong[keep..]);
@@ -185,6 +187,7 @@ impl Visit<'_> {
         chance.shuffle(&mut others[own..]);
         others.truncate(2);
         choices.extend(others);
+        unique(&mut choices);
         Decision {
             lead: format!(
                 "You look at the {}. {}",
