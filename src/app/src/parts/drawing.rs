@@ -113,7 +113,7 @@ impl Room {
         if !self.enlarged {
             return String::new();
         }
-        let size = self.width * 0.06;
+        let size = self.width * 0.085;
         let (x, y) = (self.width - size * 0.2, plate.height_mm / 2.0 + size * 0.35);
         format!(
             "<text class=\"d-scale\" x=\"{x:.2}\" y=\"{y:.2}\" font-size=\"{size:.2}\" text-anchor=\"end\">×{ENLARGED}</text>"
