@@ -40,7 +40,16 @@ pub enum By {
 impl By {
     async fn take(self, page: &Page, css: &str) -> Result<()> {
         match self {
-            Self::Tap => page.tap(css).await,
+            Self::Tap => {
+                // Bars that stay in place may lie over what is at the rim.
+                page.see(css).await?;
+                page.run(&format!(
+                    "document.querySelector({}).scrollIntoView({{ block: 'center' }});",
+                    serde_json::json!(css)
+                ))
+                .await?;
+                page.tap(css).await
+            }
             Self::Keys => page.enter(css).await,
         }
     }
@@ -48,7 +57,7 @@ impl By {
     async fn choose(self, page: &Page, id: &str) -> Result<()> {
         let input = hook(&format!("choice-{id}"));
         match self {
-            Self::Tap => page.tap(&format!("label:has({input})")).await,
+            Self::Tap => Box::pin(self.take(page, &format!("label:has({input})"))).await,
             // A space ticks a box and takes an option, wherever Tab comes in.
             Self::Keys => {
                 page.run(&format!("document.querySelector('{input}').focus();"))
