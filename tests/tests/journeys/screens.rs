@@ -1,4 +1,4 @@
-//! Every screen: accessible in both colour schemes, and no wider than a small phone.
+//! Every screen: accessible, and no wider than the phone.
 
 use anyhow::Result;
 use trayward_tests::browser::{Look, Page, Profile, Site};
@@ -43,10 +43,4 @@ async fn looked_over(look: Look) -> Result<()> {
 #[ignore = "needs a built site and a browser"]
 async fn every_screen_is_accessible_in_light() -> Result<()> {
     looked_over(Look::PHONE).await
-}
-
-#[tokio::test]
-#[ignore = "needs a built site and a browser"]
-async fn every_screen_is_accessible_in_dark_and_fits_a_narrow_phone() -> Result<()> {
-    looked_over(Look::NARROW.dark()).await
 }
