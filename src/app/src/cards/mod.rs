@@ -4,6 +4,7 @@
 //! - `kept`, `text`: how cards are kept, and how they are checked on the way in
 //! - `applied`: the card that applies, and the line that says so
 //! - `list`, `card`, `difference`, `file`: the screens
+//! - `refused`: what a set-up does not grant
 //! - `wish`: putting a wish on a card, and saying one in words
 //!
 //! Nothing here decides what may be granted: it asks [`clinic`].
@@ -15,11 +16,13 @@ mod file;
 mod kept;
 mod list;
 mod own;
+mod refused;
 mod text;
 mod wish;
 
 pub use applied::{Applied, CardNote, WithCard, applied};
 pub use card::CardScreen;
 pub use list::CardsScreen;
+pub use refused::RefusedWishes;
 pub use text::{read, write};
 pub use wish::WishScreen;

@@ -110,9 +110,31 @@ pub fn CasesScreen() -> impl IntoView {
             <p class="prose">
                 "Nobody here is real. Every time, the findings are drawn afresh, and the right answer with them. In a real visit the dentist decides."
             </p>
+            <ul class="rows group">
+                {line(&Place::Order, "order", "A case to order", "Choose the procedure, how hard, and what the patient has to have")}
+                {line(&Place::Reading(Vec::new()), "reading", "Reading a tray", "What is it laid for, what does not belong, what is missing?")}
+            </ul>
             {[Level::Basic, Level::Core, Level::Demanding].map(group)}
             {catalogue().cases.is_empty().then(|| view! { <p>"There are no cases yet."</p> })}
         </Page>
+    }
+}
+
+/// The way to something that is no list of cases.
+fn line(
+    to: &Place,
+    hook: &'static str,
+    name: &'static str,
+    note: &'static str,
+) -> impl IntoView + use<> {
+    view! {
+        <li>
+            <a class="row" href=to.fragment() data-test=hook>
+                <span class="row-name">{name}</span>
+                <span class="row-note">{note}</span>
+                {icon(Icon::Onwards)}
+            </a>
+        </li>
     }
 }
 

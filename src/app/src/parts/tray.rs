@@ -126,7 +126,7 @@ fn changes(changes: Vec<Change>) -> impl IntoView {
     (!changes.is_empty()).then(|| {
         view! {
             <section class="changes" data-test="changes">
-                <h3 class="stage-label">"Changed for this patient"</h3>
+                <h3 class="stage-label">"Not as in the standard set-up"</h3>
                 <ul>{changes.into_iter().map(one).collect_view()}</ul>
             </section>
         }

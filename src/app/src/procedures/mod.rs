@@ -91,7 +91,7 @@ pub fn ProceduresScreen() -> impl IntoView {
     });
     view! {
         <Page title="Procedures">
-            <ItemsLine />
+            <OtherLines />
             <Search label="Find a procedure or lesson" sought found test="procedure-search" />
             {groups
                 .into_iter()
@@ -101,9 +101,9 @@ pub fn ProceduresScreen() -> impl IntoView {
     }
 }
 
-/// The way to all instruments and materials.
+/// The ways to all instruments and materials, and to preference cards.
 #[component]
-fn ItemsLine() -> impl IntoView {
+fn OtherLines() -> impl IntoView {
     let items = catalogue().items().count();
     view! {
         <ul class="rows group">
@@ -113,6 +113,13 @@ fn ItemsLine() -> impl IntoView {
                     <span class="row-note">
                         {items} " things that lie on trays, drawn, with what tells them apart"
                     </span>
+                    {icon(Icon::Onwards)}
+                </a>
+            </li>
+            <li>
+                <a class="row" href=Place::Cards.fragment() data-test="preference-cards">
+                    <span class="row-name">"Preference cards"</span>
+                    <span class="row-note">"What one dentist or one practice wants done differently"</span>
                     {icon(Icon::Onwards)}
                 </a>
             </li>

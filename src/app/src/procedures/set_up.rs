@@ -2,6 +2,7 @@
 
 use super::{chips::Chips, supposing};
 use crate::{
+    cards::{RefusedWishes, WithCard, applied},
     parts::{announce::announcer, fold::Fold, item_link, tray::TrayView},
     place::{Supposed, View},
     taught::clinic,
@@ -23,24 +24,26 @@ pub fn SetUp(
         let patient = supposed.with(|supposed| supposing::patient(&clinic, supposed));
         clinic.tray(&procedure.id, &patient)
     };
-    let announcer = announcer();
+    let (announcer, card) = (announcer(), applied().card());
     // The first tray is seen; only what follows a change of patient is said.
     Effect::new(move |before: Option<()>| {
         supposed.track();
+        card.track();
         if before.is_some() {
             announcer.say(spoken(&untrack(tray)));
         }
     });
     let drawn = move || {
         let tray = tray();
-        let pairs = tray.must_before.clone();
-        view! { <TrayView tray /> <OrderNotes pairs /> }
+        let (pairs, refused) = (tray.must_before.clone(), tray.refused.clone());
+        view! { <RefusedWishes refused /> <TrayView tray /> <OrderNotes pairs /> }
     };
     view! {
         <div class="with-patient">
             <Chips procedure view=View::SetUp supposed />
             <div>
                 <h2 class="unseen">"The tray"</h2>
+                <WithCard />
                 <p class="hint">
                     "Laid from the steps, in order of use. Tap a thing to see why it is there."
                 </p>
@@ -56,8 +59,10 @@ fn spoken(tray: &Tray) -> String {
     let changes = tray.changes.len();
     match changes {
         0 => format!("The tray now has {items} things."),
-        1 => format!("The tray now has {items} things; 1 is changed for this patient."),
-        _ => format!("The tray now has {items} things; {changes} are changed for this patient."),
+        1 => format!("The tray now has {items} things; 1 is not as in the standard set-up."),
+        _ => {
+            format!("The tray now has {items} things; {changes} are not as in the standard set-up.")
+        }
     }
 }
 

@@ -2,6 +2,7 @@
 
 use super::{around::Around, chips::Chips, supposing};
 use crate::{
+    cards::WithCard,
     parts::{
         choice::{Choice, Choosable},
         steps::StepList,
@@ -39,6 +40,7 @@ pub fn Steps(
             <Chips procedure view=View::Steps supposed />
             <div>
                 <h2 class="unseen">"The steps"</h2>
+                <WithCard />
                 <Choice
                     legend="Show"
                     options

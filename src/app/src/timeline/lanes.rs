@@ -55,21 +55,21 @@ impl Lanes {
         let (x, end) = (self.x(slot.from.into()), self.x(slot.to.into()));
         let width = (end - x - 1).max(2);
         let class = match (slot.who, critical) {
-            (Actor::Dentist, false) => "slot slot-dentist",
-            (Actor::Dentist, true) => "slot slot-dentist slot-critical",
-            (_, false) => "slot slot-assistant",
-            (_, true) => "slot slot-assistant slot-critical",
+            (Actor::Dentist, false) => "block block-dentist",
+            (Actor::Dentist, true) => "block block-dentist block-critical",
+            (_, false) => "block block-assistant",
+            (_, true) => "block block-assistant block-critical",
         };
         let shown = end > x;
         let label = (width >= 18).then(|| {
             view! {
-                <text class="slot-number" x=x + width / 2 y=y + height / 2 + 5 text-anchor="middle">{number}</text>
+                <text class="block-number" x=x + width / 2 y=y + height / 2 + 5 text-anchor="middle">{number}</text>
             }
         });
         let mark = critical.then(|| {
             let middle = x + width / 2;
             let points = format!("{},{y} {},{y} {middle},{}", middle - 5, middle + 5, y + 8);
-            view! { <polygon class="slot-mark" points=points /> }
+            view! { <polygon class="block-mark" points=points /> }
         });
         let title = format!("{number}. {}: {}", actor(slot.who), slot.does);
         shown.then(|| {
