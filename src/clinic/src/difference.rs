@@ -74,6 +74,12 @@ impl Clinic {
         }
     }
 
+    /// Whether the card changes what lies on the tray, or in which stage.
+    pub fn card_changes(&self, procedure: &ProcedureId, patient: &Patient) -> bool {
+        let standard = self.with_card(None).tray(procedure, patient);
+        standard.stages != self.tray(procedure, patient).stages
+    }
+
     fn outcome(
         &self,
         card: &Card,

@@ -65,11 +65,27 @@ pub struct TrayReader<'c> {
 }
 
 impl TrayReader<'_> {
-    /// Ranks the treatments that a tray may be for, the likeliest first.
+    /// Ranks the treatments that a whole tray may be for, the likeliest first.
     pub fn read(&self, laid: &[ItemId]) -> Vec<Reading> {
+        self.ranked(laid, |profile, laid| {
+            profile.presence(laid) + profile.absence(laid)
+        })
+    }
+
+    /// The same for a tray that is still being laid: what is not there yet says
+    /// nothing.
+    pub fn read_so_far(&self, laid: &[ItemId]) -> Vec<Reading> {
+        self.ranked(laid, Profile::presence)
+    }
+
+    fn ranked(
+        &self,
+        laid: &[ItemId],
+        score: impl Fn(&Profile, &BTreeSet<&ItemId>) -> f64,
+    ) -> Vec<Reading> {
         let laid: BTreeSet<&ItemId> = laid.iter().collect();
         let profiles = &self.profiles;
-        let scores: Vec<f64> = profiles.iter().map(|p| p.score(&laid)).collect();
+        let scores: Vec<f64> = profiles.iter().map(|p| score(p, &laid)).collect();
         let best = scores.iter().copied().fold(f64::NEG_INFINITY, f64::max);
         let total: f64 = scores.iter().map(|s| (s - best).exp()).sum();
         let mut readings: Vec<Reading> = profiles
@@ -239,17 +255,19 @@ impl Profile {
             .map(|(item, _)| item)
     }
 
-    /// The log of the chance of exactly this tray. An item that nobody laid and
-    /// this treatment does not use says nothing.
-    fn score(&self, laid: &BTreeSet<&ItemId>) -> f64 {
-        let there: f64 = laid.iter().map(|i| self.chance(i).ln()).sum();
-        let absent: f64 = self
-            .uses
+    /// The log of the chance that all of these lie there.
+    fn presence(&self, laid: &BTreeSet<&ItemId>) -> f64 {
+        laid.iter().map(|i| self.chance(i).ln()).sum()
+    }
+
+    /// The log of the chance that nothing else does. An item that nobody laid
+    /// and this treatment does not use says nothing.
+    fn absence(&self, laid: &BTreeSet<&ItemId>) -> f64 {
+        self.uses
             .iter()
             .filter(|(i, _)| !laid.contains(i))
             .map(|(_, chance)| (1.0 - chance).ln())
-            .sum();
-        there + absent
+            .sum()
     }
 }
 

@@ -288,6 +288,21 @@ fn a_stray_item_is_found_and_a_missing_one_named() {
 }
 
 #[test]
+fn a_few_things_are_read_by_what_is_there_alone() {
+    let clinic = clinic();
+    let reader = clinic.tray_reader();
+    let laid = ["reinforced-zoe", "cement-spatula", "spoon-excavator-small"].map(ItemId::from);
+    let uses_all = |reading: &clinic::reading::Reading| {
+        laid.iter().all(|id| reader.uses(&reading.procedure, id))
+    };
+    let so_far = reader.read_so_far(&laid);
+    assert!(uses_all(&so_far[0]), "{:?}", so_far[0].procedure);
+    // As a whole tray the same three are read otherwise: too much is missing.
+    let whole = reader.read(&laid);
+    assert!(whole[0].missing.len() < so_far[0].missing.len());
+}
+
+#[test]
 fn a_case_follows_the_card() {
     let card = carded(vec![everywhere("dam-sheet-latex", "dam-sheet-non-latex")]);
     let frame = card

@@ -55,6 +55,10 @@ fn refused(outcome: &Outcome) -> bool {
 fn without_a_card_there_is_no_difference() {
     let found = clinic().difference(&"posterior-composite".into(), &usual());
     assert_eq!(found, Difference::default());
+    assert!(!clinic().card_changes(&"posterior-composite".into(), &usual()));
+    let carded = carded(vec![exchange("dam-sheet-latex", "dam-sheet-non-latex")]);
+    assert!(carded.card_changes(&"posterior-composite".into(), &usual()));
+    assert!(!carded.card_changes(&"alginate-impression".into(), &usual()));
 }
 
 #[test]

@@ -93,10 +93,7 @@ fn first(card: &Card) -> Option<ProcedureId> {
     let standard = standard();
     let clinic = standard.with_card(Some(card.clone()));
     let patient = supposed_patient(&standard, &Supposed::new());
-    let changed = treatments().find(|it| {
-        let found = clinic.difference(&it.id, &patient);
-        !(found.goes.is_empty() && found.comes.is_empty() && found.moves.is_empty())
-    });
+    let changed = treatments().find(|it| clinic.card_changes(&it.id, &patient));
     changed
         .or_else(|| treatments().next())
         .map(|it| it.id.clone())

@@ -11,7 +11,7 @@ use crate::{
     cases::next_seed,
     log::log,
     parts::{
-        announce::announcer,
+        announce::{Announcer, announcer},
         choice::{Choice, Choosable},
         icon::{Icon, icon},
         item_link::name,
@@ -24,7 +24,7 @@ use crate::{
 use catalogue::ids::ItemId;
 use clinic::{
     case::tray_reading::CASE,
-    reading::{Evidence, Reading},
+    reading::{Evidence, Reading, TrayReader},
 };
 use leptos::prelude::*;
 
@@ -35,6 +35,96 @@ struct Read {
     evidence: Vec<Evidence>,
 }
 
+/// The tray of this screen. Cheap to copy.
+#[derive(Clone, Copy)]
+struct Tool {
+    laid: Memo<Vec<ItemId>>,
+    /// Whether what is not there counts too.
+    whole: RwSignal<bool>,
+    read: Memo<Option<Read>>,
+    address: Address,
+    announcer: Announcer,
+}
+
+impl Tool {
+    fn new(place: Signal<Place>) -> Self {
+        let laid = Memo::new(move |_| match place.get() {
+            Place::Reading(laid) => known(laid),
+            _ => Vec::new(),
+        });
+        let whole = RwSignal::new(false);
+        let clinic = standard();
+        let reader = StoredValue::new_local(None);
+        let read = Memo::new(move |_| {
+            let laid = laid.get();
+            if laid.is_empty() {
+                return None;
+            }
+            // Made ready when the first thing is laid.
+            if reader.with_value(Option::is_none) {
+                reader.set_value(Some(clinic.for_ever().tray_reader()));
+            }
+            reader.with_value(|reader| read(reader.as_ref()?, &laid, whole.get()))
+        });
+        Self {
+            laid,
+            whole,
+            read,
+            address: expect_context(),
+            announcer: announcer(),
+        }
+    }
+
+    /// What it would be for, in a line; none while it is empty.
+    fn best(self) -> Option<String> {
+        let read = self.read.get()?;
+        let first = read.readings.first()?;
+        let procedure = catalogue().procedure(&first.procedure)?;
+        let word = capital(likelihood(first.likelihood));
+        Some(format!("{word}: {}", procedure.short))
+    }
+
+    /// Lays a thing, or takes it off where it lies there.
+    fn turn(self, id: ItemId) {
+        let mut next = self.laid.get_untracked();
+        let lay = !next.contains(&id);
+        if lay {
+            next.push(id.clone());
+        } else {
+            next.retain(|each| *each != id);
+        }
+        self.address.amend(Place::Reading(next));
+        let what = if lay { "laid" } else { "taken off" };
+        let reads = untrack(move || self.best()).unwrap_or_else(|| "The tray is empty".into());
+        self.announcer
+            .say(format!("{} {what}. {reads}.", name(&id)));
+    }
+
+    fn clear(self) {
+        self.address.amend(Place::Reading(Vec::new()));
+        self.announcer.say("The tray is empty.");
+    }
+
+    /// How many things lie there.
+    fn count(self) -> String {
+        match self.laid.with(Vec::len) {
+            0 => "Nothing laid yet".into(),
+            1 => "1 thing laid".into(),
+            many => format!("{many} things laid"),
+        }
+    }
+}
+
+fn read(reader: &TrayReader, laid: &[ItemId], whole: bool) -> Option<Read> {
+    let readings = if whole {
+        reader.read(laid)
+    } else {
+        reader.read_so_far(laid)
+    };
+    let evidence = reader.evidence(laid, &readings.first()?.procedure);
+    Some(Read { readings, evidence })
+}
+
 /// The screen. What lies on the tray is in the address, so it survives a reload
 /// and can be passed on.
 #[component]
@@ -42,71 +132,13 @@ pub fn ReadingScreen(
     /// Where the reader is.
     place: Signal<Place>,
 ) -> impl IntoView {
-    let (address, announcer): (Address, _) = (expect_context(), announcer());
-    let laid = Memo::new(move |_| match place.get() {
-        Place::Reading(laid) => known(laid),
-        _ => Vec::new(),
-    });
-    let clinic = standard();
-    let reader = StoredValue::new_local(None);
-    let read = Memo::new(move |_| {
-        let laid = laid.get();
-        if laid.is_empty() {
-            return None;
-        }
-        if reader.with_value(Option::is_none) {
-            reader.set_value(Some(clinic.for_ever().tray_reader()));
-        }
-        reader.with_value(|reader| {
-            let reader = reader.as_ref()?;
-            let readings = reader.read(&laid);
-            let evidence = reader.evidence(&laid, &readings.first()?.procedure);
-            Some(Read { readings, evidence })
-        })
-    });
-    let best = move || {
-        let read = read.get()?;
-        let first = read.readings.first()?;
-        let procedure = catalogue().procedure(&first.procedure)?;
-        Some(format!(
-            "{}: {}",
-            capital(likelihood(first.likelihood)),
-            procedure.short
-        ))
-    };
-    let turn = Callback::new(move |id: ItemId| {
-        let mut next = laid.get_untracked();
-        let lay = !next.contains(&id);
-        if lay {
-            next.push(id.clone());
-        } else {
-            next.retain(|each| *each != id);
-        }
-        address.amend(Place::Reading(next));
-        let what = if lay { "laid" } else { "taken off" };
-        let reads = untrack(best).unwrap_or_else(|| "The tray is empty".into());
-        announcer.say(format!("{} {what}. {reads}.", name(&id)));
-    });
-    let clear = move |_| {
-        address.amend(Place::Reading(Vec::new()));
-        announcer.say("The tray is empty.");
-    };
+    let tool = Tool::new(place);
     let view = RwSignal::new(String::from("lay"));
-    let count = move || match laid.with(Vec::len) {
-        0 => "Nothing laid yet".to_string(),
-        1 => "1 thing laid".into(),
-        many => format!("{many} things laid"),
-    };
-    let result = move || {
-        let Some(read) = read.get() else {
-            return view! { <p class="hint">"Lay a thing or two first."</p> }.into_any();
-        };
-        shown(&read).into_any()
-    };
     let options = vec![
         Choosable::new("lay", "Lay things"),
         Choosable::new("read", "What it is for"),
     ];
+    let take = Callback::new(move |id| tool.turn(id));
     view! {
         <Page title="Reading a tray" over="Cases" up=Place::Cases.fragment()>
             <p class="prose">
@@ -114,32 +146,64 @@ pub fn ReadingScreen(
             </p>
             <Exercise />
             <div class="reading-tool" data-view=move || view.get()>
-                <div class="laying">
-                    <Laid laid take_off=turn />
-                    <div class="moves">
-                        <p class="moves-state" data-test="reading-best">
-                            {move || best().unwrap_or_else(count)}
-                        </p>
-                        <button
-                            type="button"
-                            class="button button-quiet"
-                            data-test="reading-clear"
-                            disabled=move || laid.with(Vec::is_empty)
-                            on:click=clear
-                        >
-                            "Clear"
-                        </button>
-                    </div>
-                </div>
+                <OnTray tool />
                 <div class="reading-switch">
                     <Choice legend="Show" options chosen=view choose=move |value| view.set(value) test="reading" />
                 </div>
                 <div class="reading-lay">
-                    <ItemPicker label="Find by name" offered=Callback::new(on_trays) taken=laid take=turn />
+                    <ItemPicker label="Find by name" offered=Callback::new(on_trays) taken=tool.laid take />
                 </div>
-                <div class="reading-result" data-test="reading-result">{result}</div>
+                <Result tool />
             </div>
         </Page>
+    }
+}
+
+/// The tray with what it would be for.
+#[component]
+fn OnTray(tool: Tool) -> impl IntoView {
+    view! {
+        <div class="laying">
+            <Laid laid=tool.laid take_off=Callback::new(move |id| tool.turn(id)) />
+            <div class="moves">
+                <p class="moves-state" data-test="reading-best">
+                    {move || tool.best().unwrap_or_else(|| tool.count())}
+                </p>
+                <button
+                    type="button"
+                    class="button button-quiet"
+                    data-test="reading-clear"
+                    disabled=move || tool.laid.with(Vec::is_empty)
+                    on:click=move |_| tool.clear()
+                >
+                    "Clear"
+                </button>
+            </div>
+        </div>
+    }
+}
+
+/// What the tray would be for, and why.
+#[component]
+fn Result(tool: Tool) -> impl IntoView {
+    let whole = tool.whole;
+    let result = move || match tool.read.get() {
+        Some(read) => shown(&read).into_any(),
+        None => view! { <p class="hint">"Lay a thing or two first."</p> }.into_any(),
+    };
+    view! {
+        <div class="reading-result" data-test="reading-result">
+            <label class="chip reading-whole">
+                <input
+                    type="checkbox"
+                    data-test="reading-whole"
+                    prop:checked=whole
+                    on:change=move |event| whole.set(event_target_checked(&event))
+                />
+                <span>"This is the whole tray: what is missing counts too"</span>
+            </label>
+            {result}
+        </div>
     }
 }
 

@@ -4,17 +4,19 @@
 use super::{
     Line,
     lanes::{GAP, LANE, Lanes},
-    minutes::at,
+    minutes::{at, lasting},
 };
 use crate::{
     parts::{item_link::name, mixing::duration, sources::SourceNotes},
     taught::catalogue,
 };
-use clinic::timing::Window;
+use clinic::timing::{Slot, Window};
 use leptos::prelude::*;
 
-/// The width of the drawing: that of a narrow phone.
-const WIDTH: i64 = 340;
+/// The width of the lanes, on a narrow phone.
+const WIDTH: i64 = 280;
+/// The width of the names beside them.
+const NAMES: i64 = 66;
 /// The row of moments under the lanes.
 const MOMENTS: i64 = 22;
 
@@ -36,7 +38,7 @@ pub fn CloseUp(
         <section class="mix" data-test=hook>
             <h2 class="stage-label">"Start the mix"</h2>
             <p class="mix-says" data-test="mix-says">
-                <strong>{material}</strong> ": " {says(&window)}
+                <strong>{material}</strong> ": " {says(&line, &window)}
             </p>
             {drawing(&line, &window)}
             <p>
@@ -52,29 +54,31 @@ pub fn CloseUp(
                 <dt>"Can be worked for"</dt>
                 <dd>{duration(window.work)} " from the start of the mix"</dd>
                 <dt>"Is placed in"</dt>
-                <dd>{super::minutes::lasting(window.placing)}</dd>
+                <dd>{lasting(window.placing)}</dd>
             </dl>
             {mixing.map(|it| view! { <SourceNotes ids=it.sources.clone() /> })}
         </section>
     }
 }
 
-/// When to start, in a sentence.
-fn says(window: &Window) -> String {
-    let ready = at(window.ready.into());
-    if window.is_open() {
-        let (from, to) = (at(window.earliest), at(window.latest));
-        if from == to {
-            format!("start at {from}; the dentist is ready at {ready}.")
-        } else {
-            format!("start between {from} and {to}; the dentist is ready at {ready}.")
-        }
-    } else {
-        format!(
-            "start at {} at the latest; the dentist is ready at {ready}.",
-            at(window.latest)
-        )
-    }
+/// When to start, in a sentence: before what, and while what is done.
+fn says(line: &Line, window: &Window) -> String {
+    let before = |moment: i64| {
+        let seconds = i64::from(window.ready) - moment;
+        lasting(u32::try_from(seconds).unwrap_or(0))
+    };
+    let (first, last) = (window.earliest, window.latest);
+    let when = match (window.is_open(), before(first) == before(last)) {
+        (true, false) => format!("between {} and {}", before(first), before(last)),
+        (true, true) => before(last),
+        (false, _) => format!("at the latest {}", before(last)),
+    };
+    let during = line.time.flow.iter().enumerate();
+    let during = during
+        .filter(|(_, it)| i64::from(it.from) <= last && last < i64::from(it.to))
+        .map(|(number, _)| format!(", while step {} is done", number + 1));
+    let during: String = during.collect();
+    format!("start {when} before the dentist is ready for it{during}.")
 }
 
 /// From a little before the first start to the end of the working time.
@@ -121,7 +125,7 @@ fn drawing(line: &Line, window: &Window) -> impl IntoView + use<> {
         at(ready),
         at(work)
     );
-    let key = |it: &clinic::timing::Slot, number: usize| format!("{}. {}", number + 1, it.does);
+    let key = |it: &Slot, number: usize| format!("{}. {}", number + 1, first_sentence(&it.does));
     let shown = line.time.flow.iter().enumerate();
     let near = shown
         .filter(|(_, it)| i64::from(it.to) > from && i64::from(it.from) < to)
@@ -133,8 +137,11 @@ fn drawing(line: &Line, window: &Window) -> impl IntoView + use<> {
                 class="close-up-drawing"
                 role="img"
                 aria-label=label
-                viewBox=format!("0 0 {width} {height}")
+                viewBox=format!("{} 0 {} {height}", -NAMES, width + NAMES)
             >
+                {lane_name("Dentist", lanes.top)}
+                {lane_name("Assistant", lanes.assistant())}
+                {lane_name("Mix", mix_top)}
                 {blocks.collect_view()}
                 <rect class="mix-window" x=start y=mix_top width=(bar - start).max(3) height=LANE />
                 <rect class="mix-work" x=end y=mix_top + 10 width=(stiff - end).max(0) height=LANE - 20 />
@@ -149,4 +156,13 @@ fn drawing(line: &Line, window: &Window) -> impl IntoView + use<> {
             </figcaption>
         </figure>
     }
+}
+
+fn lane_name(name: &'static str, top: i64) -> impl IntoView {
+    view! { <text class="lane-text" x=-NAMES y=top + LANE / 2 + 5>{name}</text> }
+}
+
+/// The first sentence of a step, to know it by.
+fn first_sentence(does: &str) -> &str {
+    does.find(". ").map_or(does, |end| &does[..=end])
 }

@@ -82,7 +82,7 @@ pub fn TimeLine(
             <div class="time" data-test="time-line">
                 <WithCard />
                 <p class="hint">
-                    "Durations are custom of the trade, taken at their middle: an illustration of the order and of what runs beside what, no measure of anybody's speed."
+                    "Durations are custom of the trade, taken at their middle: an illustration of the order and of what runs beside what, no measure of anybody's speed. Moments are minutes and seconds from the start of the visit."
                 </p>
                 {drawn}
             </div>

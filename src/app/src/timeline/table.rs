@@ -20,15 +20,16 @@ pub fn Table(
     let mut rows = Vec::new();
     let mut stage = String::new();
     for (number, slot) in line.time.flow.iter().enumerate() {
+        // A mix stands after the step during which it is started.
+        while mixes
+            .last()
+            .is_some_and(|it| first(it) < i64::from(slot.from))
+        {
+            rows.extend(mixes.pop().map(|it| mix(&it).into_any()));
+        }
         if slot.stage != stage {
             stage.clone_from(&slot.stage);
             rows.push(heading(&stage).into_any());
-        }
-        while mixes
-            .last()
-            .is_some_and(|it| first(it) < i64::from(slot.to))
-        {
-            rows.extend(mixes.pop().map(|it| mix(&it).into_any()));
         }
         rows.push(step(slot, number + 1, line.critical(slot.place)).into_any());
     }

@@ -13,7 +13,7 @@ use super::{
     text::{MOST_WISHES, wish_faults},
 };
 use crate::{
-    browser::address::Address,
+    browser::{address::Address, focus},
     parts::{
         announce::announcer,
         notice::{Notice, Tone},
@@ -23,7 +23,7 @@ use crate::{
     shell::NotHere,
     taught::catalogue,
 };
-use catalogue::ids::CardId;
+use catalogue::{ids::CardId, preference::Card};
 use draft::{Draft, Kind};
 use leptos::prelude::*;
 
@@ -49,55 +49,87 @@ pub fn WishScreen(
     }
     let draft = RwSignal::new(Draft::default());
     view! {
-        <Page title="Add a wish" over=card.name up>
+        <Page title="Add a wish" over=card.name.clone() up>
             <div class="wish">
                 <KindChoice draft />
                 <things::Things draft />
                 <fields::Fields draft />
-                <Outcome draft id />
+                <Outcome draft card />
             </div>
         </Page>
     }
     .into_any()
 }
 
-/// What kind of wish.
+/// What kind of wish. Once chosen, only that one stands there.
 #[component]
 fn KindChoice(draft: RwSignal<Draft>) -> impl IntoView {
+    let announcer = announcer();
+    let kind = Memo::new(move |_| draft.with(|draft| draft.kind));
     let option = move |kind: Kind| {
-        let checked = move || draft.with(|draft| draft.kind == Some(kind));
+        let choose = move |_| {
+            draft.set(Draft::of(kind));
+            announcer.say(format!("{}.", kind.label()));
+            focus::first("#main [data-test=\"kind-again\"]");
+        };
         view! {
-            <label class="option">
-                <input
-                    type="radio"
-                    name="kind"
+            <li>
+                <button
+                    type="button"
+                    class="option"
                     data-test=format!("kind-{}", kind.word())
-                    prop:checked=checked
-                    on:change=move |_| draft.set(Draft::of(kind))
-                />
-                <span>{kind.label()}</span>
-            </label>
+                    on:click=choose
+                >
+                    {kind.label()}
+                </button>
+            </li>
         }
     };
+    let again = move |_| {
+        draft.set(Draft::default());
+        focus::first("#main .wish-kinds button");
+    };
+    let shown = move || {
+        match kind.get() {
+        None => view! { <ul class="options wish-kinds">{Kind::ALL.map(option).collect_view()}</ul> }
+            .into_any(),
+        Some(kind) => view! {
+            <div class="slot-thing slot-words">
+                <span class="slot-name" data-test="wish-kind">{kind.label()}</span>
+                <button type="button" class="button button-quiet" data-test="kind-again" on:click=again>
+                    "Another"
+                </button>
+            </div>
+        }
+        .into_any(),
+    }
+    };
     view! {
-        <fieldset class="options">
-            <legend class="stage-label">"What kind of wish?"</legend>
-            {Kind::ALL.map(option).collect_view()}
-        </fieldset>
+        <section class="slot">
+            <h2 class="stage-label">"What kind of wish?"</h2>
+            {shown}
+        </section>
     }
 }
 
 /// The sentence that the wish makes, what is wrong with it, and the button
 /// that puts it on the card.
 #[component]
-fn Outcome(draft: RwSignal<Draft>, id: CardId) -> impl IntoView {
+fn Outcome(draft: RwSignal<Draft>, card: Card) -> impl IntoView {
     let (cards, announcer) = (cards(), announcer());
     let catalogue = catalogue();
     let address: Address = expect_context();
     let wish = Memo::new(move |_| draft.with(Draft::wish));
+    let (id, there) = (card.id, StoredValue::new(card.wishes));
     let faults = Memo::new(move |_| {
-        let wish = wish.get();
-        wish.map_or_else(Vec::new, |wish| wish_faults(&wish, catalogue))
+        let Some(wish) = wish.get() else {
+            return Vec::new();
+        };
+        let mut faults = wish_faults(&wish, catalogue);
+        if there.with_value(|there| there.contains(&wish)) {
+            faults.push("it stands on the card already.".into());
+        }
+        faults
     });
     let ready = move || wish.with(Option::is_some) && faults.with(Vec::is_empty);
     let put = move |_| {

@@ -22,9 +22,8 @@ pub fn Ask(
         view! { <OnTray decision=decision.clone() taken /> }.into_any()
     } else {
         view! {
-            <Options decision=decision.clone() taken />
-            <h2 class="stage-label">"The tray"</h2>
             {tray(&exercise.decisions[1])}
+            <Options decision=decision.clone() taken />
         }
         .into_any()
     };
