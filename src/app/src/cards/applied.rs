@@ -28,7 +28,7 @@ impl Applied {
         };
         // Another card in use is looked at.
         Effect::new(move |before: Option<()>| {
-            applied.in_use.track();
+            applied.in_use.with(|_| ());
             if before.is_some() {
                 applied.aside.set(false);
             }

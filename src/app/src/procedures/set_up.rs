@@ -28,7 +28,8 @@ pub fn SetUp(
     // The first tray is seen; only what follows a change of patient is said.
     Effect::new(move |before: Option<()>| {
         supposed.track();
-        card.track();
+        // Read, not only tracked: a memo that nobody reads never changes.
+        card.with(|_| ());
         if before.is_some() {
             announcer.say(spoken(&untrack(tray)));
         }

@@ -52,15 +52,21 @@ pub fn missing(items: &[ItemId]) -> impl IntoView + use<> {
             </li>
         }
     };
-    let rows = items.iter().map(row).collect_view();
+    let (first, rest) = items.split_at(items.len().min(FIRST));
+    let more = (!rest.is_empty()).then(|| {
+        let title = format!("{} more", rest.len());
+        let rows = rest.iter().map(row).collect_view();
+        view! { <Fold title><ul class="missing">{rows}</ul></Fold> }
+    });
+    let rows = first.iter().map(row).collect_view();
     let body = if items.is_empty() {
         view! { <p>"Nothing: all that it uses for certain is there."</p> }.into_any()
     } else {
-        view! { <ul class="missing">{rows}</ul> }.into_any()
+        view! { <ul class="missing">{rows}</ul> {more} }.into_any()
     };
     view! {
         <section class="group" data-test="missing">
-            <h3 class="stage-label">"Missing for it"</h3>
+            <h3 class="stage-label">"What it uses and is not there"</h3>
             {body}
         </section>
     }

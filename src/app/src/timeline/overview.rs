@@ -5,9 +5,9 @@ use super::{
     lanes::{GAP, LANE, Lanes},
     minutes::{at, lasting},
 };
-use crate::parts::item_link::name;
+use crate::{browser::scroll, parts::item_link::name};
 use clinic::timing::Window;
-use leptos::prelude::*;
+use leptos::{html, prelude::*};
 
 /// Pixels a minute.
 const A_MINUTE: i64 = 46;
@@ -52,6 +52,13 @@ pub fn Overview(
         .iter()
         .enumerate()
         .map(|(number, slot)| lanes.block(slot, number + 1, line.critical(slot.place)));
+    // The mix is what one looks for, and it stands far to the right.
+    let frame = NodeRef::<html::Div>::new();
+    Effect::new(move |_| {
+        if let Some(frame) = frame.get() {
+            scroll::into_box((*frame).clone().into(), ".mix-bar".into());
+        }
+    });
     view! {
         <section class="group">
             <h2 class="stage-label">"The whole visit"</h2>
@@ -62,7 +69,7 @@ pub fn Overview(
                     <li>"Assistant"</li>
                     {mixing.then(|| view! { <li>"Mix"</li> })}
                 </ul>
-                <div class="lane-box" tabindex="0" role="group" aria-label="The visit, to be scrolled sideways">
+                <div class="lane-box" node_ref=frame tabindex="0" role="group" aria-label="The visit, to be scrolled sideways">
                     <svg
                         class="lane-drawing"
                         role="img"

@@ -42,6 +42,9 @@ const THINGS: usize = 5;
 /// How many of the things that could stray are taken for the nearest.
 const NEAREST: usize = 12;
 
+/// How many treatments or things a sentence names.
+const NAMED: usize = 3;
+
 /// A drawn tray and what is asked of it.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct TrayReading {
@@ -163,13 +166,13 @@ impl Clinic {
     fn says_most(&self, reader: &TrayReader, laid: &[ItemId], best: &ProcedureId) -> String {
         let mut evidence = reader.evidence(laid, best);
         evidence.sort_by(|a, b| b.weight.total_cmp(&a.weight));
-        let items: Vec<&ItemId> = evidence.iter().map(|e| &e.item).take(3).collect();
+        let items: Vec<&ItemId> = evidence.iter().map(|e| &e.item).take(NAMED).collect();
         format!("What points to it most: {}.", self.named(&items))
     }
 
     /// What a treatment would need and is not there, or leaves unexplained.
     fn speaks_against(&self, reading: &Reading) -> String {
-        let some = |items: &[ItemId]| self.named(&items.iter().take(3).collect::<Vec<_>>());
+        let some = |items: &[ItemId]| self.named(&items.iter().take(NAMED).collect::<Vec<_>>());
         let needs = (!reading.missing.is_empty()).then(|| {
             format!(
                 "It would need what is not there: {}.",
@@ -282,7 +285,12 @@ impl Clinic {
             .filter_map(|id| self.catalogue.procedure(id))
             .map(|p| lower_first(&p.short))
             .collect();
-        names.join(", ")
+        match names.split_at_checked(NAMED) {
+            Some((first, rest)) if !rest.is_empty() => {
+                format!("{}; and {} more", first.join("; "), rest.len())
+            }
+            _ => names.join("; "),
+        }
     }
 }
 

@@ -48,10 +48,14 @@ pub fn Seen(
             <h2 class="question" tabindex="-1" data-test="reading-sum">{says}</h2>
             <ol class="answers">{(0..count).map(|at| one(sitting, at)).collect_view()}</ol>
             <Onwards sitting />
-            <h2 class="stage-label">"The tray"</h2>
-            {tray(&exercise.decisions[1])}
-            <h2 class="stage-label">"What it would be for"</h2>
-            {ranked(&readings)}
+            <section class="group">
+                <h2 class="stage-label">"The tray"</h2>
+                {tray(&exercise.decisions[1])}
+            </section>
+            <section class="group">
+                <h2 class="stage-label">"What it would be for"</h2>
+                {ranked(&readings)}
+            </section>
             {best.map(|best| missing(&best.missing))}
             {best.map(|best| evidence(best, says_each))}
         </div>
