@@ -52,7 +52,7 @@ fn InUse() -> impl IntoView {
         match in_use.get() {
         Some(card) => view! {
             <div class="in-use" data-test="card-in-use">
-                <p><span class="stage-label">"In use"</span> <strong>{card.name}</strong></p>
+                <p><span class="stage-label">"In use"</span> " " <strong>{card.name}</strong></p>
                 <button type="button" class="button button-quiet" data-test="use-none" on:click=back>
                     "Back to the standard"
                 </button>

@@ -77,12 +77,14 @@ pub fn because(used_by_best: bool, best: &str, others: &[&str], all: usize) -> S
 }
 
 /// What the presence of a thing suggests that the dentist has in mind. A reason
-/// is the end of a sentence, or a sentence of its own.
+/// is the end of a sentence, such as `to seal the floor`, or a sentence of its own.
 pub fn suggestion(reason: &str) -> String {
     if reason.starts_with(char::is_uppercase) {
         format!("Not every patient needs it. {reason}")
     } else {
-        format!("Not every patient needs it. The dentist may have in mind {reason}.")
+        format!(
+            "Not every patient needs it; the dentist may have this in mind: it is there {reason}."
+        )
     }
 }
 
@@ -118,6 +120,19 @@ mod tests {
             (0.0, "not this"),
         ] {
             assert_eq!(likelihood(number), word);
+        }
+    }
+
+    #[test]
+    fn a_suggestion_is_a_sentence_of_either_kind_of_reason() {
+        for (reason, says) in [
+            (
+                "if a pulp is exposed",
+                "Not every patient needs it; the dentist may have this in mind: it is there if a pulp is exposed.",
+            ),
+            ("Latex harms.", "Not every patient needs it. Latex harms."),
+        ] {
+            assert_eq!(suggestion(reason), says);
         }
     }
 }

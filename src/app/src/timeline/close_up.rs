@@ -16,7 +16,7 @@ use leptos::prelude::*;
 /// The width of the lanes, on a narrow phone.
 const WIDTH: i64 = 280;
 /// The width of the names beside them.
-const NAMES: i64 = 66;
+const NAMES: i64 = 74;
 /// The row of moments under the lanes.
 const MOMENTS: i64 = 22;
 
