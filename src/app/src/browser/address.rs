@@ -3,7 +3,6 @@
 
 use crate::place::Place;
 use leptos::{ev, prelude::*};
-use std::collections::BTreeMap;
 use wasm_bindgen::JsValue;
 use web_sys::{History, ScrollRestoration};
 
@@ -14,13 +13,16 @@ pub struct Address {
     visits: StoredValue<Visits>,
 }
 
+/// No browser keeps as many entries; a number above it is not ours.
+const MOST_VISITS: usize = 10_000;
+
 /// How far down each visited entry of the history was left. Entries are told
 /// apart by a number that is kept with them in the browser's history.
 #[derive(Default)]
 struct Visits {
-    last: u32,
-    current: u32,
-    depths: BTreeMap<u32, f64>,
+    last: usize,
+    current: usize,
+    depths: Vec<f64>,
 }
 
 impl Address {
@@ -71,18 +73,18 @@ impl Address {
     fn arrive(self) -> f64 {
         let known = history()
             .and_then(|history| history.state().ok())
-            .and_then(|state| state.as_f64())
-            .and_then(|number| format!("{number}").parse::<u32>().ok());
+            .and_then(|state| state.as_string()?.parse::<usize>().ok())
+            .filter(|number| *number < MOST_VISITS);
         let mut depth = 0.0;
         self.visits.update_value(|visits| {
             visits.current = known.unwrap_or(visits.last + 1);
             visits.last = visits.last.max(visits.current);
-            depth = visits.depths.get(&visits.current).copied().unwrap_or(0.0);
+            depth = visits.depths.get(visits.current).copied().unwrap_or(0.0);
         });
         if known.is_none()
             && let Some(history) = history()
         {
-            let number = self.visits.with_value(|visits| visits.current);
+            let number = self.visits.with_value(|visits| visits.current.to_string());
             let _ = history.replace_state(&number.into(), "");
         }
         depth
@@ -91,7 +93,11 @@ impl Address {
     fn note_depth(self) {
         let depth = window().scroll_y().unwrap_or(0.0);
         self.visits.update_value(|visits| {
-            visits.depths.insert(visits.current, depth);
+            let current = visits.current;
+            if visits.depths.len() <= current {
+                visits.depths.resize(current + 1, 0.0);
+            }
+            visits.depths[current] = depth;
         });
     }
 }

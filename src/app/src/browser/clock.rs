@@ -1,6 +1,6 @@
 //! The student's clock and calendar.
 
-use js_sys::{Date, Object, Reflect};
+use js_sys::Date;
 use record::Moment;
 use wasm_bindgen::JsValue;
 
@@ -15,32 +15,47 @@ pub fn now() -> Moment {
 
 /// The day of a moment where the student was then: `25 November 2025`.
 pub fn day(moment: Moment) -> String {
-    // Shifted by the offset and shown as UTC, so that a later journey does not
-    // move the day.
-    let local = moment.utc_ms + i64::from(moment.offset_min) * 60_000;
-    let date = Date::new(&JsValue::from_f64(float(local)));
-    let options = Object::new();
-    for (key, value) in [
-        ("timeZone", "UTC"),
-        ("day", "numeric"),
-        ("month", "long"),
-        ("year", "numeric"),
-    ] {
-        // Setting a field of a fresh object cannot fail.
-        let _ = Reflect::set(&options, &key.into(), &value.into());
-    }
-    String::from(date.to_locale_date_string("en-GB", &options))
+    let date = local(moment);
+    let month = usize::try_from(date.get_utc_month()).unwrap_or(0);
+    let month = MONTHS.get(month).copied().unwrap_or_default();
+    format!(
+        "{} {month} {}",
+        date.get_utc_date(),
+        date.get_utc_full_year()
+    )
 }
 
 /// The day in a form that sorts, for the name of a file: `2025-11-25`.
 pub fn iso_day(moment: Moment) -> String {
+    let date = local(moment);
+    format!(
+        "{}-{:02}-{:02}",
+        date.get_utc_full_year(),
+        date.get_utc_month() + 1,
+        date.get_utc_date()
+    )
+}
+
+const MONTHS: [&str; 12] = [
+    "January",
+    "February",
+    "March",
+    "April",
+    "May",
+    "June",
+    "July",
+    "August",
+    "September",
+    "October",
+    "November",
+    "December",
+];
+
+/// A date whose UTC fields are the local ones of then: shifted by the offset,
+/// so that a later journey does not move the day.
+fn local(moment: Moment) -> Date {
     let local = moment.utc_ms + i64::from(moment.offset_min) * 60_000;
-    let date = Date::new(&JsValue::from_f64(float(local)));
-    String::from(date.to_iso_string())
-        .split('T')
-        .next()
-        .unwrap_or_default()
-        .into()
+    Date::new(&JsValue::from_f64(float(local)))
 }
 
 #[expect(

@@ -12,6 +12,7 @@ pub mod item_picker;
 pub mod lesson;
 pub mod mixing;
 pub mod notice;
+pub mod order;
 pub mod page;
 pub mod search;
 pub mod slips;

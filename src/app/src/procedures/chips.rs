@@ -3,7 +3,10 @@
 use super::supposing;
 use crate::{
     browser::address::Address,
-    parts::notice::{Notice, Tone},
+    parts::{
+        notice::{Notice, Tone},
+        order::in_order,
+    },
     place::{Place, Supposed, View},
     taught::{catalogue, clinic},
 };
@@ -102,7 +105,7 @@ fn control(
             let mut numbers = supposing::telling_values(catalogue(), &procedure.id, finding);
             if finding.known == Known::Chart {
                 numbers.push(*usual);
-                numbers.sort_unstable();
+                in_order(&mut numbers, |a, b| a < b);
                 numbers.dedup();
             }
             let options = numbers

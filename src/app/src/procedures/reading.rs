@@ -1,5 +1,6 @@
 //! In what order lessons are best read: what others build on comes first.
 
+use crate::parts::order::in_order;
 use catalogue::{
     Catalogue,
     ids::ProcedureId,
@@ -11,7 +12,9 @@ use catalogue::{
 /// treatments, each after the set-ups it includes; then the others.
 pub fn in_reading_order(catalogue: &Catalogue) -> Vec<&Lesson> {
     let mut set_ups = of_kind(catalogue, ProcedureKind::SetUp);
-    set_ups.sort_by_key(|set_up| core::cmp::Reverse(including(catalogue, &set_up.id)));
+    in_order(&mut set_ups, |a, b| {
+        including(catalogue, &a.id) > including(catalogue, &b.id)
+    });
     let treatments = of_kind(catalogue, ProcedureKind::Treatment);
     let mut order: Vec<&ProcedureId> = Vec::new();
     for procedure in set_ups.into_iter().chain(treatments) {

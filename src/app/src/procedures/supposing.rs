@@ -1,7 +1,10 @@
 //! The patient a reader supposes: which findings a procedure asks about, and
 //! how an answer becomes a patient.
 
-use crate::{parts::within::within, place::Supposed};
+use crate::{
+    parts::{order::in_order, within::within},
+    place::Supposed,
+};
 use catalogue::{
     Catalogue,
     condition::{Expr, When},
@@ -44,7 +47,7 @@ pub fn telling_values(
         .collect();
     bounds.push(least.0);
     bounds.push(most.0);
-    bounds.sort_unstable();
+    in_order(&mut bounds, |a, b| a < b);
     bounds.dedup();
     let mut values: Vec<i32> = bounds
         .windows(2)

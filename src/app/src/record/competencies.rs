@@ -93,29 +93,20 @@ fn spoken(competency: &Competency, counts: Counts) -> String {
 /// A bar parted by verdict. Each part has a shape of its own besides its
 /// colour: full, hollow, half as high, and split.
 fn bar(counts: Counts, label: &str) -> impl IntoView + use<> {
-    let total = f64::from(counts.iter().sum::<u32>().max(1));
-    let mut from = 0.0;
+    let total = counts.iter().sum::<u32>().max(1);
+    let mut from = 0;
     let mut parts = Vec::new();
     for (verdict, count) in Verdict::ALL.into_iter().zip(counts) {
-        let width = f64::from(count) * 100.0 / total;
         for (y, height) in heights(verdict) {
             let class = format!("bar-part {}", verdict::class(verdict));
-            parts.push(view! {
-                <rect
-                    class=class
-                    x=format!("{from:.2}")
-                    y=*y
-                    width=format!("{width:.2}")
-                    height=*height
-                />
-            });
+            parts.push(view! { <rect class=class x=from y=*y width=count height=*height /> });
         }
-        from += width;
+        from += count;
     }
     view! {
         <svg
             class="bar"
-            viewBox="0 0 100 12"
+            viewBox=format!("0 0 {total} 12")
             preserveAspectRatio="none"
             role="img"
             aria-label=label.to_string()

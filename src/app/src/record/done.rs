@@ -1,6 +1,9 @@
 //! Cases brought to their end and lessons read, the latest first.
 
-use crate::{browser::clock, log::log, place::Place, procedures::lesson_place, taught::catalogue};
+use crate::{
+    browser::clock, log::log, parts::order::in_order, place::Place, procedures::lesson_place,
+    taught::catalogue,
+};
 use clinic::case::tray_reading;
 use leptos::prelude::*;
 use record::folds;
@@ -14,12 +17,17 @@ pub fn Done() -> impl IntoView {
     }
 }
 
+/// How many cases are shown at once; a record may hold a thousand.
+const AT_ONCE: usize = 12;
+
 #[component]
 fn Cases() -> impl IntoView {
     let catalogue = catalogue();
     let finished = log().memo(|events| {
         let mut cases = folds::finished_cases(events);
-        cases.sort_by_key(|it| core::cmp::Reverse(it.finish.at));
+        // They come in the order they were started, nearly that of their ends.
+        cases.reverse();
+        in_order(&mut cases, |a, b| a.finish.at > b.finish.at);
         cases
     });
     let row = move |it: folds::FinishedCase| {
@@ -40,13 +48,33 @@ fn Cases() -> impl IntoView {
             </li>
         }
     };
+    let shown = RwSignal::new(AT_ONCE);
+    let more = move || {
+        let left = finished.with(Vec::len).saturating_sub(shown.get());
+        (left > 0).then(|| {
+            view! {
+                <button
+                    type="button"
+                    class="button button-quiet"
+                    data-test="more-cases"
+                    on:click=move |_| shown.update(|shown| *shown += AT_ONCE)
+                >
+                    "Show more: " {left} " left"
+                </button>
+            }
+        })
+    };
+    let rows = move || {
+        let latest: Vec<_> = finished.with(|all| all.iter().take(shown.get()).cloned().collect());
+        latest.into_iter().map(row).collect_view()
+    };
     move || {
-        let rows: Vec<_> = finished.get().into_iter().map(row).collect();
-        (!rows.is_empty()).then(|| {
+        (!finished.with(Vec::is_empty)).then(|| {
             view! {
                 <section class="group" data-test="finished-cases">
                     <h2 class="stage-label">"Finished cases"</h2>
                     <ul class="rows">{rows}</ul>
+                    <div class="actions">{more}</div>
                 </section>
             }
         })
@@ -58,7 +86,7 @@ fn Lessons() -> impl IntoView {
     let catalogue = catalogue();
     let read = log().memo(|events| {
         let mut read: Vec<_> = folds::lessons_read(events).into_iter().collect();
-        read.sort_by_key(|(_, at)| core::cmp::Reverse(*at));
+        in_order(&mut read, |a, b| a.1 > b.1);
         read
     });
     move || {
