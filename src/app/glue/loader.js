@@ -1,5 +1,5 @@
-// Brings the page to life: fetches the program and the catalogue side by side,
-// starts the one with the other, and says in plain words what to try when that
+// Brings the page to life: fetches the program and the outline side by side,
+// starts the one with the other, lets the program send for the rest, and says in plain words what to try when that
 // fails. The names in capitals are filled in by `cargo site build`.
 
 const at = (name) => new URL(name, import.meta.url);
@@ -34,15 +34,17 @@ async function get(name, what) {
   return response;
 }
 
-async function catalogue() {
-  const what = "The catalogue (procedures, instruments and materials)";
-  const response = await get("__CATALOGUE__", what);
+async function bytes(name, what) {
+  const response = await get(name, what);
   try {
     return new Uint8Array(await response.arrayBuffer());
   } catch (error) {
     throw new Failure(`${what} broke off on its way here.`, [RECONNECT, RELOAD], error);
   }
 }
+
+const outline = () => bytes("__OUTLINE__", "The list of what there is");
+const catalogue = () => bytes("__CATALOGUE__", "The catalogue (procedures, instruments and materials)");
 
 async function program() {
   const what = "The program";
@@ -143,11 +145,25 @@ async function keepForOffline() {
   });
 }
 
+// Today needs the outline alone. Who comes for another screen should not wait
+// for one file after the other.
+function ahead() {
+  if (/^(#\/?(today\/?)?)?$/.test(location.hash)) return undefined;
+  const early = catalogue();
+  early.catch(() => {});
+  return early;
+}
+
 try {
-  const [glue, bytes] = await Promise.all([program(), catalogue()]);
+  let early = ahead();
+  const [glue, list] = await Promise.all([program(), outline()]);
   watchForStops();
   try {
-    glue.start(bytes);
+    glue.start(list, () => {
+      const promised = early ?? catalogue();
+      early = undefined;
+      return promised;
+    });
   } catch (error) {
     const reason = typeof error === "string" ? error : "The program could not start.";
     throw new Failure(reason, [RELOAD, UPDATE], error);

@@ -1,7 +1,8 @@
 //! The page: screens over the catalogue, the reasoning and the record.
 //!
 //! - `place`: every place and its address
-//! - `taught`, `log`: what every view can reach
+//! - `areas`: what is fetched when it is first needed
+//! - `book`, `taught`, `log`: what every view can reach
 //! - `browser`: the only folder that knows there is a browser behind the views
 //! - `shell`: the frame round every screen
 //! - `parts`: small parts that several screens share
@@ -13,7 +14,9 @@
 )]
 
 mod about;
+mod areas;
 mod bench;
+mod book;
 mod browser;
 mod cards;
 mod cases;
@@ -33,20 +36,21 @@ use leptos::{mount::mount_to, prelude::*};
 use wasm_bindgen::prelude::*;
 
 /// Starts the page. The loader calls this once, when both this module and the
-/// packed catalogue have arrived.
+/// packed outline have arrived; `fetch` gives a promise of the packed catalogue.
 ///
 /// # Errors
-/// A sentence for the reader when the catalogue cannot be read or the page has
+/// A sentence for the reader when the outline cannot be read or the page has
 /// no place to be shown in.
 #[wasm_bindgen]
-pub fn start(catalogue: Vec<u8>) -> Result<(), JsValue> {
-    let catalogue = catalogue::unpack(&catalogue).map_err(|sentence| JsValue::from(&sentence))?;
+pub fn start(outline: Vec<u8>, fetch: js_sys::Function) -> Result<(), JsValue> {
+    let outline =
+        catalogue::unpack_outline(&outline).map_err(|sentence| JsValue::from(&sentence))?;
     let missing = || JsValue::from_str("The page has no place named “app” to be shown in.");
     let body = document().body().ok_or_else(missing)?;
     let place = document()
         .get_element_by_id("app")
         .and_then(|found| found.dyn_into::<web_sys::HtmlElement>().ok())
         .ok_or_else(missing)?;
-    mount_to(place, move || view! { <shell::Frame catalogue /> }).forget();
+    mount_to(place, move || view! { <shell::Frame outline fetch /> }).forget();
     body.set_attribute("data-ready", "")
 }

@@ -180,6 +180,15 @@ impl Place {
         }
     }
 
+    /// Where a lesson is read: with its procedure, if it is the lesson of one.
+    pub fn of_lesson(id: &LessonId, of_procedure: bool) -> Self {
+        if of_procedure {
+            Self::Procedure(id.as_str().into(), View::Lesson, Vec::new())
+        } else {
+            Self::Lesson(id.clone())
+        }
+    }
+
     /// The place without what may change while the reader stays on it. Two
     /// places with the same ground are one screen, and focus stays where it is.
     pub fn ground(&self) -> Self {

@@ -17,6 +17,16 @@ pub struct Lesson {
     pub words: u16,
 }
 
+/// Words a minute of someone who reads to learn; our assumption.
+const READING_PACE: u16 = 180;
+
+impl Lesson {
+    /// How many minutes it takes to read, at least one.
+    pub fn minutes(&self) -> u16 {
+        self.words.div_ceil(READING_PACE).max(1)
+    }
+}
+
 /// A block of text, or something derived that stands in its place.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
 pub enum Block {

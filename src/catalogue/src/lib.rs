@@ -14,11 +14,13 @@ pub mod ids;
 pub mod items;
 pub mod lesson;
 mod lookup;
+pub mod outline;
 pub mod pack;
 pub mod plans;
 pub mod preference;
 pub mod procedures;
 pub mod quantity;
+pub mod reading_order;
 pub mod rules;
 #[cfg(feature = "source")]
 pub mod source;
@@ -28,7 +30,7 @@ pub mod stops;
 use serde::{Deserialize, Serialize};
 
 pub use lookup::Item;
-pub use pack::{head, pack, unpack};
+pub use pack::{pack, pack_outline, unpack, unpack_outline};
 
 /// All that is taught. Lists are sorted by id where order means nothing, and
 /// stand as written where it does.

@@ -2,9 +2,11 @@
 //! program. It opens with a mark and a version, so that a page and a catalogue
 //! of different builds never read one another wrongly.
 
-use crate::{Catalogue, procedures::Procedure};
+use crate::{Catalogue, outline::Outline};
+use serde::de::DeserializeOwned;
 
-const MARK: &[u8; 4] = b"TWc1";
+const MARK: &[u8] = b"TWc1";
+const OUTLINE_MARK: &[u8] = b"TWo1";
 
 /// Packs the catalogue.
 pub fn pack(catalogue: &Catalogue) -> Vec<u8> {
@@ -18,49 +20,29 @@ pub fn pack(catalogue: &Catalogue) -> Vec<u8> {
 /// A sentence for the reader of the page, if the bytes are not a packed
 /// catalogue of this version or are damaged.
 pub fn unpack(bytes: &[u8]) -> Result<Catalogue, String> {
+    read(bytes, MARK)
+}
+
+/// Packs the outline of a catalogue.
+pub fn pack_outline(catalogue: &Catalogue) -> Vec<u8> {
+    postcard::to_extend(&Outline::of(catalogue), OUTLINE_MARK.to_vec()).unwrap_or_default()
+}
+
+/// Unpacks what [`pack_outline`] wrote.
+///
+/// # Errors
+/// A sentence for the reader of the page, if the bytes are not an outline of
+/// this version or are damaged.
+pub fn unpack_outline(bytes: &[u8]) -> Result<Outline, String> {
+    read(bytes, OUTLINE_MARK)
+}
+
+fn read<T: DeserializeOwned>(bytes: &[u8], mark: &[u8]) -> Result<T, String> {
     let body = bytes
-        .strip_prefix(MARK)
+        .strip_prefix(mark)
         .ok_or("The catalogue file is not the one this page was built with. Reload the page.")?;
     postcard::from_bytes(body)
         .map_err(|_| "The catalogue file is damaged. Reload the page to fetch it again.".into())
-}
-
-/// The part of a catalogue that the first screen needs: what there is, by name.
-/// It is fetched first, so that the page is usable before the rest arrives.
-#[must_use]
-pub fn head(catalogue: &Catalogue) -> Catalogue {
-    let mut head = Catalogue {
-        sources: catalogue.sources.clone(),
-        competencies: catalogue.competencies.clone(),
-        cases: catalogue.cases.clone(),
-        lessons: catalogue.lessons.clone(),
-        procedures: catalogue.procedures.clone(),
-        ..Catalogue::default()
-    };
-    for lesson in &mut head.lessons {
-        lesson.blocks.clear();
-    }
-    for procedure in &mut head.procedures {
-        *procedure = Procedure {
-            id: procedure.id.clone(),
-            name: procedure.name.clone(),
-            short: procedure.short.clone(),
-            kind: procedure.kind,
-            purpose: procedure.purpose.clone(),
-            competency: procedure.competency.clone(),
-            sources: procedure.sources.clone(),
-            indications: Vec::new(),
-            steps: Vec::new(),
-            variations: Vec::new(),
-            not_for: Vec::new(),
-            must_before: Vec::new(),
-            advice: Vec::new(),
-            wrong_advice: Vec::new(),
-            hazards: Vec::new(),
-            records: Vec::new(),
-        };
-    }
-    head
 }
 
 #[cfg(test)]
@@ -74,5 +56,9 @@ mod tests {
         assert!(unpack(b"").is_err());
         assert!(unpack(b"TWc0").is_err());
         assert!(unpack(&packed[..packed.len() - 1]).is_err());
+        let outline = pack_outline(&Catalogue::default());
+        assert_eq!(unpack_outline(&outline), Ok(Outline::default()));
+        assert!(unpack_outline(&packed).is_err());
+        assert!(unpack_outline(&outline[..outline.len() - 1]).is_err());
     }
 }

@@ -57,9 +57,14 @@ impl Content {
         }
     }
 
-    /// The one file that the page fetches.
+    /// The file that the page fetches.
     pub fn pack(&self) -> Vec<u8> {
         catalogue::pack(&self.0)
+    }
+
+    /// The file that the page fetches first: what there is, by name.
+    pub fn outline(&self) -> Vec<u8> {
+        catalogue::pack_outline(&self.0)
     }
 }
 

@@ -5,6 +5,7 @@ use crate::{
     log::log,
     parts::{
         icon::{Icon, icon},
+        level::level,
         page::Page,
     },
     place::Place,
@@ -13,15 +14,6 @@ use crate::{
 use catalogue::cases::{CaseFrame, Level};
 use leptos::prelude::*;
 use record::{Event, Moment, folds};
-
-/// What a level is called.
-pub fn level(level: Level) -> &'static str {
-    match level {
-        Level::Basic => "One thing to see",
-        Level::Core => "A working day",
-        Level::Demanding => "Several things at once",
-    }
-}
 
 /// The seed of the next patient of a frame: the first that was not begun.
 pub fn next_seed(events: &[Event], frame: &str) -> u64 {

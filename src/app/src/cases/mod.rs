@@ -26,7 +26,7 @@ mod study;
 mod tooth;
 mod upright;
 
-pub use list::{CasesScreen, level, next_seed};
+pub use list::{CasesScreen, next_seed};
 pub use order::OrderScreen;
 pub use play::{Sought, verdict};
 pub use upright::laid as laid_drawing;

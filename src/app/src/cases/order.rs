@@ -1,11 +1,11 @@
 //! A case to order: what it has to be about, how hard, and what the patient has
 //! to have.
 
-use super::level;
 use crate::{
     browser::{address::Address, chance},
     parts::{
         announce::announcer,
+        level::level,
         notice::{Notice, Tone},
         page::Page,
     },

@@ -10,6 +10,7 @@ pub mod icon;
 pub mod item_link;
 pub mod item_picker;
 pub mod lesson;
+pub mod level;
 pub mod mixing;
 pub mod notice;
 pub mod order;

@@ -1,6 +1,6 @@
 //! Reading a lesson to its end.
 
-use super::{in_reading_order, lesson_place};
+use super::lesson_place;
 use crate::{
     log::log,
     parts::{
@@ -13,17 +13,9 @@ use crate::{
     shell::NotHere,
     taught::catalogue,
 };
-use catalogue::{ids::LessonId, lesson::Lesson};
+use catalogue::{ids::LessonId, lesson::Lesson, reading_order::in_reading_order};
 use leptos::prelude::*;
 use record::{LessonRead, What, folds};
-
-/// Words a minute at which a careful reader reads.
-const READING_PACE: u16 = 180;
-
-/// How many minutes a lesson takes to read, at least one.
-pub fn reading_minutes(lesson: &Lesson) -> u16 {
-    lesson.words.div_ceil(READING_PACE).max(1)
-}
 
 /// The screen of a lesson that belongs to no procedure.
 #[component]
@@ -55,7 +47,7 @@ pub fn LessonBody(
         .into_any();
     };
     view! {
-        <p class="reading-time">{icon(Icon::Time)} {reading_minutes(lesson)} " min to read"</p>
+        <p class="reading-time">{icon(Icon::Time)} {lesson.minutes()} " min to read"</p>
         <LessonText lesson />
         <LessonEnd lesson />
     }

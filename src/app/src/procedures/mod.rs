@@ -4,15 +4,13 @@ mod around;
 mod chips;
 mod lesson;
 mod procedure;
-mod reading;
 mod set_up;
 mod steps;
 mod supposing;
 
 pub use chips::{Chips, PatientControls};
-pub use lesson::{LessonScreen, reading_minutes};
+pub use lesson::LessonScreen;
 pub use procedure::ProcedureScreen;
-pub use reading::in_reading_order;
 pub use supposing::patient as supposed_patient;
 
 use crate::{
@@ -22,7 +20,7 @@ use crate::{
         page::Page,
         search::{self, Search},
     },
-    place::{Place, View},
+    place::Place,
     taught::catalogue,
 };
 use catalogue::{
@@ -30,6 +28,7 @@ use catalogue::{
     ids::LessonId,
     lesson::Lesson,
     procedures::{Procedure, ProcedureKind},
+    reading_order::in_reading_order,
 };
 use leptos::prelude::*;
 use record::folds;
@@ -160,11 +159,7 @@ fn belongs_to_a_procedure(catalogue: &Catalogue, id: &LessonId) -> bool {
 
 /// Where a lesson is read.
 pub fn lesson_place(catalogue: &Catalogue, id: &LessonId) -> Place {
-    if belongs_to_a_procedure(catalogue, id) {
-        Place::Procedure(id.as_str().into(), View::Lesson, Vec::new())
-    } else {
-        Place::Lesson(id.clone())
-    }
+    Place::of_lesson(id, belongs_to_a_procedure(catalogue, id))
 }
 
 fn read_mark(id: &'static str, read: Memo<BTreeSet<String>>) -> impl IntoView {

@@ -2,29 +2,30 @@
 
 use super::{bar::Bar, notices::Notices, screen::Screen};
 use crate::{
+    book::Book,
     browser::{address::Address, focus, network},
-    cards::Applied,
     log::OpenLog,
     parts::{
         announce::{self, LiveRegion},
         icon::{Icon, icon},
     },
     place::Place,
-    taught,
 };
-use catalogue::Catalogue;
+use catalogue::outline::Outline;
+use js_sys::Function;
 use leptos::prelude::*;
 
 /// The whole page.
 #[component]
 pub fn Frame(
-    /// All that is taught.
-    catalogue: Catalogue,
+    /// What there is, by name.
+    outline: Outline,
+    /// Gives a promise of the packed catalogue.
+    fetch: Function,
 ) -> impl IntoView {
     let log = OpenLog::open();
     provide_context(log);
-    let catalogue = taught::keep(catalogue);
-    taught::provide(catalogue, Applied::provide(log, catalogue).card());
+    Book::provide(outline, fetch);
     let address = Address::watch();
     provide_context(address);
     let announcer = announce::provide();

@@ -3,15 +3,14 @@
 mod next;
 
 use crate::{
-    cases::level,
+    book::outline,
     log::log,
+    parts::level::level,
     parts::{
         icon::{Icon, icon},
         page::Page,
     },
     place::Place,
-    procedures::{lesson_place, reading_minutes},
-    taught::catalogue,
 };
 use leptos::prelude::*;
 use record::folds;
@@ -74,14 +73,15 @@ fn card(
 /// Cases that wait to be gone on with, the latest first.
 #[component]
 fn UnderWay() -> impl IntoView {
-    let catalogue = catalogue();
+    let outline = outline();
     let open = log().memo(|events| {
         let sittings = folds::under_way(events).into_iter().rev();
         let short = sittings.map(|it| (it.case, it.seed, it.with, it.answers.len()));
         short.collect::<Vec<_>>()
     });
     let one = move |(case, seed, with, answers): (String, u64, Option<String>, usize)| {
-        let frame = catalogue.case(&case.as_str().into())?;
+        let mut cases = outline.cases.iter();
+        let frame = cases.find(|it| it.id.as_str() == case)?;
         let place = Place::of_sitting(&case, seed, with.as_deref());
         let done = match answers {
             0 => "Just begun".to_string(),
@@ -103,12 +103,12 @@ fn UnderWay() -> impl IntoView {
 /// The next lesson that was not read.
 #[component]
 fn NextLesson() -> impl IntoView {
-    let catalogue = catalogue();
-    let next = log().memo(move |events| next::lesson(catalogue, events).map(|it| it.id.clone()));
+    let outline = outline();
+    let next = log().memo(move |events| next::lesson(outline, events));
     move || {
-        let lesson = catalogue.lesson(&next.get()?)?;
-        let minutes = format!("{} min", reading_minutes(lesson));
-        let place = lesson_place(catalogue, &lesson.id);
+        let lesson = next.get()?;
+        let minutes = format!("{} min", lesson.minutes);
+        let place = Place::of_lesson(&lesson.id, lesson.of_procedure);
         Some(card(
             "Next to read",
             &lesson.title,
@@ -123,10 +123,10 @@ fn NextLesson() -> impl IntoView {
 /// The next case that was never begun.
 #[component]
 fn NextCase() -> impl IntoView {
-    let catalogue = catalogue();
-    let next = log().memo(move |events| next::case(catalogue, events).map(|it| it.id.clone()));
+    let outline = outline();
+    let next = log().memo(move |events| next::case(outline, events));
     move || {
-        let frame = catalogue.case(&next.get()?)?;
+        let frame = next.get()?;
         let place = Place::Case(frame.id.clone(), 1, None);
         let note = level(frame.level).to_string();
         Some(card(
@@ -143,11 +143,11 @@ fn NextCase() -> impl IntoView {
 /// Said when nothing is left that was never met.
 #[component]
 fn AllDone() -> impl IntoView {
-    let catalogue = catalogue();
+    let outline = outline();
     let done = log().memo(move |events| {
         folds::under_way(events).is_empty()
-            && next::lesson(catalogue, events).is_none()
-            && next::case(catalogue, events).is_none()
+            && next::lesson(outline, events).is_none()
+            && next::case(outline, events).is_none()
     });
     move || {
         done.get().then(|| {

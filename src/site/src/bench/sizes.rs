@@ -30,7 +30,14 @@ impl Size {
 
     /// Whether the page cannot be used before it is there.
     fn is_needed(&self) -> bool {
-        let later = ["sw.js", "icon-", "manifest-"];
+        let later = [
+            "sw.js",
+            "icon-",
+            "manifest-",
+            "catalogue-",
+            "split-",
+            "chunk-",
+        ];
         !later.iter().any(|start| self.name.starts_with(start))
     }
 }
@@ -124,14 +131,19 @@ mod tests {
     #[test]
     fn a_first_visit_counts_what_is_needed_and_nothing_else() {
         let folder = tempfile::tempdir().unwrap();
-        for (name, bytes) in [("app-1.wasm", 100), ("index.html", 10), ("sw.js", 1000)] {
+        for (name, bytes) in [
+            ("app-1.wasm", 100),
+            ("index.html", 10),
+            ("sw.js", 1000),
+            ("split-cases-1.wasm", 1000),
+        ] {
             for (ending, share) in [("", 1), (".br", 2), (".gz", 1)] {
                 let path = folder.path().join(format!("{name}{ending}"));
                 std::fs::write(path, vec![0; bytes / share]).unwrap();
             }
         }
         let sizes = measure(folder.path()).unwrap();
-        assert_eq!(sizes.len(), 3);
+        assert_eq!(sizes.len(), 4);
         assert_eq!(first_visit(&sizes), 55);
     }
 

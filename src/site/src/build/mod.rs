@@ -5,6 +5,7 @@
 
 pub mod compress;
 pub mod names;
+mod parts;
 pub mod shell;
 mod style;
 mod template;
@@ -24,7 +25,7 @@ use crate::options::Options;
 use crate::repo::Repo;
 use compress::Coding;
 use names::Asset;
-use shell::Parts;
+use shell::{Fetched, Parts};
 
 /// What the page is built for.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -87,9 +88,8 @@ pub fn into_folder(repo: &Repo, mode: Mode, folder: &Path) -> Result<Built> {
     if mode == Mode::Finished {
         content.prove()?;
     }
-    let packed = content.pack();
     let program = wasm::compile(repo, mode)?;
-    let assets = assemble(repo, mode, packed, program)?;
+    let assets = assemble(repo, mode, &content, program)?;
     let first_visit = match mode {
         Mode::Finished => {
             write_compressed(folder, &assets)?;
@@ -111,20 +111,30 @@ pub fn into_folder(repo: &Repo, mode: Mode, folder: &Path) -> Result<Built> {
 fn assemble(
     repo: &Repo,
     mode: Mode,
-    packed: Vec<u8>,
+    content: &Content,
     program: wasm::Program,
 ) -> Result<Vec<Asset>> {
-    let wasm = Asset::hashed("app", "wasm", program.wasm);
-    let glue = Asset::hashed("app", "js", program.glue);
-    let catalogue = Asset::hashed("catalogue", "bin", packed);
+    let wasm = Asset::hashed("app", "wasm", program.wasm.clone());
+    let linked = parts::link(program)?;
+    let outline = Asset::hashed("outline", "bin", content.outline());
+    let catalogue = Asset::hashed("catalogue", "bin", content.pack());
     let icon = Asset::hashed("icon", "svg", shell::glue_file(repo, "icon.svg")?);
+    let fetched = Fetched {
+        glue: &linked.glue,
+        wasm: &wasm,
+        outline: &outline,
+        catalogue: &catalogue,
+    };
     let parts = Parts {
         style: Asset::hashed("style", "css", style::gather(repo)?),
-        loader: shell::loader(repo, &glue, &wasm, &catalogue)?,
+        loader: shell::loader(repo, &fetched)?,
         manifest: shell::manifest(repo, &icon)?,
-        glue,
+        glue: linked.glue,
+        link: linked.link,
         wasm,
+        outline,
         catalogue,
+        later: linked.parts,
         icon,
     };
     let page = shell::page(repo, &parts)?;
@@ -133,7 +143,7 @@ fn assemble(
         Mode::Dev => worker::retiring(repo)?,
     };
     let mut assets = vec![page, worker];
-    assets.extend(parts.each().map(Clone::clone));
+    assets.extend(parts.each().into_iter().cloned());
     Ok(assets)
 }
 

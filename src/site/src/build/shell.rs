@@ -15,7 +15,7 @@ pub const POLICY: &str = "default-src 'none'; script-src 'self' 'wasm-unsafe-eva
     style-src 'self'; img-src 'self' data: blob:; font-src 'self'; connect-src 'self'; \
     manifest-src 'self'; worker-src 'self'; base-uri 'none'; form-action 'none'";
 
-/// The files that the shell names.
+/// The files that the shell names, and those that come later.
 pub struct Parts {
     /// All styles.
     pub style: Asset,
@@ -23,10 +23,16 @@ pub struct Parts {
     pub loader: Asset,
     /// The JavaScript side of the program.
     pub glue: Asset,
-    /// The program.
+    /// What loads the later parts of the program.
+    pub link: Asset,
+    /// The program, as far as the first screen needs it.
     pub wasm: Asset,
+    /// The packed outline of the catalogue.
+    pub outline: Asset,
     /// The packed catalogue.
     pub catalogue: Asset,
+    /// The later parts of the program.
+    pub later: Vec<Asset>,
     /// The icon.
     pub icon: Asset,
     /// What the phone shows when the page is put on its home screen.
@@ -35,16 +41,18 @@ pub struct Parts {
 
 impl Parts {
     /// Every part, in the order in which the browser asks for them.
-    pub fn each(&self) -> [&Asset; 7] {
-        [
+    pub fn each(&self) -> Vec<&Asset> {
+        let first = [
             &self.style,
             &self.loader,
             &self.glue,
+            &self.link,
             &self.wasm,
+            &self.outline,
             &self.catalogue,
-            &self.icon,
-            &self.manifest,
-        ]
+        ];
+        let last = [&self.icon, &self.manifest];
+        first.into_iter().chain(&self.later).chain(last).collect()
     }
 }
 
@@ -56,18 +64,31 @@ pub fn glue_file(repo: &Repo, name: &str) -> Result<String> {
     read(repo, &format!("src/app/glue/{name}"))
 }
 
+/// The files that the loader fetches.
+pub struct Fetched<'a> {
+    /// The JavaScript side of the program.
+    pub glue: &'a Asset,
+    /// The program.
+    pub wasm: &'a Asset,
+    /// The packed outline of the catalogue.
+    pub outline: &'a Asset,
+    /// The packed catalogue.
+    pub catalogue: &'a Asset,
+}
+
 /// The loader, which knows where the program and the catalogue are.
 ///
 /// # Errors
 /// When it cannot be read or has lost a gap.
-pub fn loader(repo: &Repo, glue: &Asset, wasm: &Asset, catalogue: &Asset) -> Result<Asset> {
+pub fn loader(repo: &Repo, fetched: &Fetched) -> Result<Asset> {
     let text = fill(
         "src/app/glue/loader.js",
         &glue_file(repo, "loader.js")?,
         &[
-            ("__GLUE__", &glue.name),
-            ("__WASM__", &wasm.name),
-            ("__CATALOGUE__", &catalogue.name),
+            ("__GLUE__", &fetched.glue.name),
+            ("__WASM__", &fetched.wasm.name),
+            ("__OUTLINE__", &fetched.outline.name),
+            ("__CATALOGUE__", &fetched.catalogue.name),
         ],
     )?;
     Ok(Asset::hashed("loader", "js", text))
@@ -92,10 +113,12 @@ pub fn page(repo: &Repo, parts: &Parts) -> Result<Asset> {
         style,
         loader,
         glue,
+        link,
         wasm,
-        catalogue,
+        outline,
         icon,
         manifest,
+        ..
     } = parts;
     let text = fill(
         "index.html",
@@ -108,8 +131,10 @@ pub fn page(repo: &Repo, parts: &Parts) -> Result<Asset> {
             ("{{ loader.integrity }}", &loader.integrity),
             ("{{ glue.name }}", &glue.name),
             ("{{ glue.integrity }}", &glue.integrity),
+            ("{{ link.name }}", &link.name),
+            ("{{ link.integrity }}", &link.integrity),
             ("{{ wasm.name }}", &wasm.name),
-            ("{{ catalogue.name }}", &catalogue.name),
+            ("{{ outline.name }}", &outline.name),
             ("{{ icon.name }}", &icon.name),
             ("{{ manifest.name }}", &manifest.name),
         ],

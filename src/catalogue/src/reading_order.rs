@@ -1,20 +1,18 @@
 //! In what order lessons are best read: what others build on comes first.
 
-use crate::parts::order::in_order;
-use catalogue::{
+use crate::{
     Catalogue,
     ids::ProcedureId,
     lesson::Lesson,
     procedures::{Procedure, ProcedureKind},
 };
+use std::cmp::Reverse;
 
 /// All lessons: those of set-ups, the most widely used first, then those of
 /// treatments, each after the set-ups it includes; then the others.
 pub fn in_reading_order(catalogue: &Catalogue) -> Vec<&Lesson> {
     let mut set_ups = of_kind(catalogue, ProcedureKind::SetUp);
-    in_order(&mut set_ups, |a, b| {
-        including(catalogue, &a.id) > including(catalogue, &b.id)
-    });
+    set_ups.sort_by_cached_key(|it| Reverse(including(catalogue, &it.id)));
     let treatments = of_kind(catalogue, ProcedureKind::Treatment);
     let mut order: Vec<&ProcedureId> = Vec::new();
     for procedure in set_ups.into_iter().chain(treatments) {

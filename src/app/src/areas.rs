@@ -1,0 +1,151 @@
+//! The parts of the program that are fetched when they are first needed. The
+//! page starts with the frame and Today; each area here is a module of its own
+//! (see `cargo site build`).
+//!
+//! A function marked as split is the door of its area: what only it leads to
+//! moves out of the first module. So nothing outside may call into an area
+//! but through its door.
+
+use crate::{
+    about::AboutScreen,
+    bench::BenchScreen,
+    cards::{Applied, CardScreen, CardsScreen, WishScreen},
+    cases::{CaseScreen, CasesScreen, OrderScreen},
+    items::{ItemScreen, ItemsScreen},
+    log::log,
+    place::{Place, Supposed},
+    procedures::{LessonScreen, ProcedureScreen, ProceduresScreen},
+    reading::{ReadingExerciseScreen, ReadingScreen},
+    record::RecordScreen,
+    taught,
+};
+use leptos::prelude::*;
+use wasm_bindgen::{JsCast, JsValue};
+use wasm_split_helpers::{SplitLoaderError, wasm_split};
+
+/// Why an area or the catalogue is not here: a sentence for the reader.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Stopped(pub String);
+
+impl Stopped {
+    /// From what JavaScript threw.
+    pub fn because(thrown: &JsValue) -> Self {
+        let message = thrown
+            .dyn_ref::<js_sys::Error>()
+            .and_then(|error| error.message().as_string());
+        Self(message.unwrap_or_else(|| "The catalogue could not be fetched.".to_owned()))
+    }
+}
+
+impl From<SplitLoaderError> for Stopped {
+    fn from(_: SplitLoaderError) -> Self {
+        Self("This part of the page could not be fetched.".to_owned())
+    }
+}
+
+/// Draws the screen of a place; the second argument follows what changes in
+/// the address while the reader stays there.
+pub type Draw = fn(Place, Signal<Place>) -> AnyView;
+
+/// An area: screens that are fetched together.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Area {
+    /// Procedures, items and lessons.
+    Teaching,
+    /// Cases, trays to be read, preference cards.
+    Chairside,
+    /// The bench.
+    Bench,
+    /// The record, and what the page is.
+    Record,
+}
+
+impl Area {
+    /// The area that a place is in; none where the first module draws it.
+    pub fn of(place: &Place) -> Option<Self> {
+        Some(match place {
+            Place::Today | Place::Unknown(_) => return None,
+            Place::Procedures
+            | Place::Procedure(..)
+            | Place::Items
+            | Place::Item(_)
+            | Place::Lesson(_) => Self::Teaching,
+            Place::Cases
+            | Place::Order
+            | Place::Case(..)
+            | Place::Reading(_)
+            | Place::ReadingExercise(_)
+            | Place::Cards
+            | Place::Card(..)
+            | Place::Wish(_) => Self::Chairside,
+            Place::Bench => Self::Bench,
+            Place::Record | Place::About => Self::Record,
+        })
+    }
+
+    /// Fetches the area, if it is not here, and gives what draws its screens.
+    pub async fn open(self) -> Result<Draw, Stopped> {
+        match self {
+            Self::Teaching => teaching().await,
+            Self::Chairside => chairside().await,
+            Self::Bench => bench().await,
+            Self::Record => record().await,
+        }
+    }
+}
+
+/// Unpacks the catalogue and makes it known to all views below an owner, with
+/// the reasoning over it and the preference card that applies.
+#[wasm_split(book, fallible)]
+pub fn open_book(bytes: Vec<u8>, owner: Owner) -> Result<(), Stopped> {
+    let catalogue = taught::keep(catalogue::unpack(&bytes).map_err(Stopped)?);
+    owner.with(|| taught::provide(catalogue, Applied::provide(log(), catalogue).card()));
+    Ok(())
+}
+
+#[wasm_split(teaching, fallible)]
+fn teaching() -> Result<Draw, Stopped> {
+    Ok(|place, now| match place {
+        Place::Procedures => view! { <ProceduresScreen /> }.into_any(),
+        Place::Procedure(id, view, _) => {
+            let supposed = Memo::new(move |_| match now.get() {
+                Place::Procedure(_, _, supposed) => supposed,
+                _ => Supposed::new(),
+            });
+            let supposed = supposed.into();
+            view! { <ProcedureScreen id view supposed /> }.into_any()
+        }
+        Place::Items => view! { <ItemsScreen /> }.into_any(),
+        Place::Item(id) => view! { <ItemScreen id /> }.into_any(),
+        Place::Lesson(id) => view! { <LessonScreen id /> }.into_any(),
+        _ => ().into_any(),
+    })
+}
+
+#[wasm_split(chairside, fallible)]
+fn chairside() -> Result<Draw, Stopped> {
+    Ok(|place, now| match place {
+        Place::Cases => view! { <CasesScreen /> }.into_any(),
+        Place::Order => view! { <OrderScreen /> }.into_any(),
+        Place::Case(frame, seed, with) => view! { <CaseScreen frame seed with /> }.into_any(),
+        Place::Reading(_) => view! { <ReadingScreen place=now /> }.into_any(),
+        Place::ReadingExercise(seed) => view! { <ReadingExerciseScreen seed /> }.into_any(),
+        Place::Cards => view! { <CardsScreen /> }.into_any(),
+        Place::Card(id, ..) => view! { <CardScreen id place=now /> }.into_any(),
+        Place::Wish(id) => view! { <WishScreen id /> }.into_any(),
+        _ => ().into_any(),
+    })
+}
+
+#[wasm_split(bench, fallible)]
+fn bench() -> Result<Draw, Stopped> {
+    Ok(|_, _| view! { <BenchScreen /> }.into_any())
+}
+
+#[wasm_split(record, fallible)]
+fn record() -> Result<Draw, Stopped> {
+    Ok(|place, _| match place {
+        Place::About => view! { <AboutScreen /> }.into_any(),
+        _ => view! { <RecordScreen /> }.into_any(),
+    })
+}
