@@ -6,6 +6,11 @@
 //! moves out of the first module. So nothing outside may call into an area
 //! but through its door.
 
+#![expect(
+    clippy::unnecessary_wraps,
+    reason = "a part that cannot be fetched is told by the same result"
+)]
+
 use crate::{
     about::AboutScreen,
     bench::BenchScreen,

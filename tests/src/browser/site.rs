@@ -18,7 +18,9 @@ use super::settings;
 pub enum Piece {
     /// The program.
     Wasm,
-    /// What the program works with.
+    /// What there is, by name.
+    Outline,
+    /// All that is taught.
     Catalogue,
     /// What brings both together.
     Loader,
@@ -30,6 +32,7 @@ impl Piece {
     fn belongs(self, name: &str) -> bool {
         let (stem, extension) = match self {
             Self::Wasm => ("app-", ".wasm"),
+            Self::Outline => ("outline-", ".bin"),
             Self::Catalogue => ("catalogue-", ".bin"),
             Self::Loader => ("loader-", ".js"),
             Self::Style => ("style-", ".css"),

@@ -63,11 +63,14 @@ enum Stage {
     Stopped(String, Area),
 }
 
+/// An area that was sent for; none as long as it is on its way.
+type Sent = Option<Result<Draw, Stopped>>;
+
 /// The areas as they arrive.
 #[derive(Clone, Copy)]
 struct Areas {
     book: Book,
-    known: RwSignal<Vec<(Area, Option<Result<Draw, Stopped>>)>>,
+    known: RwSignal<Vec<(Area, Sent)>>,
 }
 
 impl Areas {
@@ -115,7 +118,7 @@ impl Areas {
         });
     }
 
-    fn note(self, area: Area, here: Option<Result<Draw, Stopped>>) {
+    fn note(self, area: Area, here: Sent) {
         self.known.update(|all| {
             all.retain(|(each, _)| *each != area);
             all.push((area, here));
