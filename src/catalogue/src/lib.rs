@@ -10,6 +10,7 @@ pub mod competencies;
 pub mod condition;
 pub mod findings;
 pub mod given;
+pub mod glossary;
 pub mod ids;
 pub mod items;
 pub mod lesson;
@@ -20,6 +21,7 @@ pub mod preference;
 pub mod procedures;
 pub mod quantity;
 pub mod rules;
+pub mod search;
 #[cfg(feature = "source")]
 pub mod source;
 pub mod sources;
@@ -62,6 +64,8 @@ pub struct Catalogue {
     pub cases: Vec<cases::CaseFrame>,
     /// The lessons.
     pub lessons: Vec<lesson::Lesson>,
+    /// The words of the trade, in the order of the alphabet.
+    pub glossary: Vec<glossary::Term>,
     /// The drawings, by the id of the item they show.
     pub drawings: Vec<(ids::ItemId, drawing::Drawing)>,
 }
@@ -80,6 +84,7 @@ impl Catalogue {
             ("materials", self.materials.len()),
             ("drawings", self.drawings.len()),
             ("lessons", self.lessons.len()),
+            ("words of the trade", self.glossary.len()),
             ("preference cards", self.cards.len()),
             ("moments to speak up", self.stops.len()),
             ("case frames", self.cases.len()),

@@ -108,6 +108,7 @@ impl Reading {
             self.list(&file, "rule", |c| &mut c.rules);
         }
         self.list(&content.join("stops.toml"), "stop", |c| &mut c.stops);
+        self.list(&content.join("glossary.toml"), "term", |c| &mut c.glossary);
         for file in toml_files(&content.join("preference-cards"), self) {
             self.list(&file, "card", |c| &mut c.cards);
         }

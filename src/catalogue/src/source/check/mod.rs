@@ -5,6 +5,7 @@
 
 mod catalogue_parts;
 mod conditions;
+mod glossary;
 mod known;
 mod lessons;
 mod procedures;
@@ -26,6 +27,7 @@ pub(super) fn check(reading: &mut Reading) {
     checker.reasoning(&catalogue);
     checker.procedures(&catalogue);
     checker.lessons(&catalogue);
+    checker.glossary(&catalogue);
     reading.catalogue = catalogue;
 }
 
