@@ -15,6 +15,7 @@ pub mod ids;
 pub mod items;
 pub mod lesson;
 mod lookup;
+pub mod numbers;
 pub mod pack;
 pub mod plans;
 pub mod preference;
@@ -68,6 +69,8 @@ pub struct Catalogue {
     pub glossary: Vec<glossary::Term>,
     /// The drawings, by the id of the item they show.
     pub drawings: Vec<(ids::ItemId, drawing::Drawing)>,
+    /// Figures to work with.
+    pub numbers: numbers::Numbers,
 }
 
 impl Catalogue {
@@ -88,6 +91,8 @@ impl Catalogue {
             ("preference cards", self.cards.len()),
             ("moments to speak up", self.stops.len()),
             ("case frames", self.cases.len()),
+            ("anaesthetic solutions", self.numbers.solutions.len()),
+            ("sets of maximum doses", self.numbers.dose_rules.len()),
         ]
     }
 }

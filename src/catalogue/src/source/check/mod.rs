@@ -8,6 +8,7 @@ mod conditions;
 mod glossary;
 mod known;
 mod lessons;
+mod numbers;
 mod procedures;
 mod reasoning;
 
@@ -27,6 +28,7 @@ pub(super) fn check(reading: &mut Reading) {
     checker.reasoning(&catalogue);
     checker.procedures(&catalogue);
     checker.lessons(&catalogue);
+    checker.numbers(&catalogue);
     checker.glossary(&catalogue);
     reading.catalogue = catalogue;
 }
