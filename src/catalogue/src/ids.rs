@@ -58,6 +58,8 @@ ids! {
     CompetencyId;
     /// A lesson; a procedure's lesson has the procedure's id.
     LessonId;
+    /// A word of the trade.
+    TermId;
     /// A substance that a material or instrument contains, such as `eugenol`.
     SubstanceId;
     /// A class of materials that a compatibility fact speaks of, such as `resin-composite`.

@@ -74,3 +74,17 @@ pub enum Inline {
     /// A link to a safe outside address.
     Link(String, Vec<Inline>),
 }
+
+/// The text without its marks.
+pub fn plain(inlines: &[Inline]) -> String {
+    let one = |inline: &Inline| match inline {
+        Inline::Text(text) => text.clone(),
+        Inline::Emphasis(inner)
+        | Inline::Strong(inner)
+        | Inline::Item(_, inner)
+        | Inline::Procedure(_, inner)
+        | Inline::Link(_, inner) => plain(inner),
+        Inline::Source(_) => String::new(),
+    };
+    inlines.iter().map(one).collect()
+}

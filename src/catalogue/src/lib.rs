@@ -10,10 +10,12 @@ pub mod competencies;
 pub mod condition;
 pub mod findings;
 pub mod given;
+pub mod glossary;
 pub mod ids;
 pub mod items;
 pub mod lesson;
 mod lookup;
+pub mod numbers;
 pub mod outline;
 pub mod pack;
 pub mod plans;
@@ -22,6 +24,7 @@ pub mod procedures;
 pub mod quantity;
 pub mod reading_order;
 pub mod rules;
+pub mod search;
 #[cfg(feature = "source")]
 pub mod source;
 pub mod sources;
@@ -64,8 +67,12 @@ pub struct Catalogue {
     pub cases: Vec<cases::CaseFrame>,
     /// The lessons.
     pub lessons: Vec<lesson::Lesson>,
+    /// The words of the trade, in the order of the alphabet.
+    pub glossary: Vec<glossary::Term>,
     /// The drawings, by the id of the item they show.
     pub drawings: Vec<(ids::ItemId, drawing::Drawing)>,
+    /// Figures to work with.
+    pub numbers: numbers::Numbers,
 }
 
 impl Catalogue {
@@ -82,9 +89,12 @@ impl Catalogue {
             ("materials", self.materials.len()),
             ("drawings", self.drawings.len()),
             ("lessons", self.lessons.len()),
+            ("words of the trade", self.glossary.len()),
             ("preference cards", self.cards.len()),
             ("moments to speak up", self.stops.len()),
             ("case frames", self.cases.len()),
+            ("anaesthetic solutions", self.numbers.solutions.len()),
+            ("sets of maximum doses", self.numbers.dose_rules.len()),
         ]
     }
 }

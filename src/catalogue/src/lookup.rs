@@ -5,9 +5,10 @@ use crate::{
     cases::CaseFrame,
     competencies::Competency,
     findings::Finding,
+    glossary::Term,
     ids::{
         CaseId, CheckId, CompetencyId, FindingId, ItemId, LessonId, PlanId, ProcedureId, RuleId,
-        SourceId,
+        SourceId, TermId,
     },
     items::{Instrument, Lookalike, Material, Place},
     lesson::Lesson,
@@ -134,6 +135,8 @@ find! {
     case: cases, CaseId => CaseFrame;
     /// The lesson with this id.
     lesson: lessons, LessonId => Lesson;
+    /// The word of the trade with this id.
+    term: glossary, TermId => Term;
 }
 
 impl Catalogue {

@@ -4,7 +4,7 @@
 
 use crate::{
     ids::{ItemId, LessonId, ProcedureId, SourceId},
-    lesson::{Block, Inline, Lesson},
+    lesson::{Block, Inline, Lesson, plain},
 };
 use pulldown_cmark::{Event, HeadingLevel, Options, Parser, Tag, TagEnd};
 use std::ops::Range;
@@ -269,22 +269,6 @@ impl Builder<'_> {
             )),
         }
     }
-}
-
-/// The text without its marks.
-pub(crate) fn plain(inlines: &[Inline]) -> String {
-    inlines
-        .iter()
-        .map(|inline| match inline {
-            Inline::Text(text) => text.clone(),
-            Inline::Emphasis(inner)
-            | Inline::Strong(inner)
-            | Inline::Item(_, inner)
-            | Inline::Procedure(_, inner)
-            | Inline::Link(_, inner) => plain(inner),
-            Inline::Source(_) => String::new(),
-        })
-        .collect()
 }
 
 #[cfg(test)]

@@ -108,6 +108,7 @@ impl Reading {
             self.list(&file, "rule", |c| &mut c.rules);
         }
         self.list(&content.join("stops.toml"), "stop", |c| &mut c.stops);
+        self.list(&content.join("glossary.toml"), "term", |c| &mut c.glossary);
         for file in toml_files(&content.join("preference-cards"), self) {
             self.list(&file, "card", |c| &mut c.cards);
         }
@@ -117,6 +118,7 @@ impl Reading {
         for file in toml_files(&content.join("drawings"), self) {
             self.drawings(&file);
         }
+        self.numbers(&content.join("numbers"));
         for folder in entries(&content.join("procedures"), self) {
             if folder.is_dir() {
                 self.procedure(&folder);
@@ -210,6 +212,38 @@ impl Reading {
             self.catalogue.findings.extend(read.finding);
             self.catalogue.impossible.extend(read.impossible);
         }
+    }
+
+    /// The lists of figures, one file each.
+    fn numbers(&mut self, folder: &Path) {
+        let at = |name: &str| folder.join(name);
+        self.list(&at("solutions.toml"), "solution", |c| {
+            &mut c.numbers.solutions
+        });
+        self.list(&at("dose-rules.toml"), "dose-rules", |c| {
+            &mut c.numbers.dose_rules
+        });
+        self.list(
+            &at("vasoconstrictor-limits.toml"),
+            "vasoconstrictor-limit",
+            |c| &mut c.numbers.vasoconstrictor_limits,
+        );
+        self.list(&at("teeth.toml"), "tooth", |c| &mut c.numbers.teeth);
+        self.list(&at("formulas.toml"), "formula", |c| &mut c.numbers.formulas);
+        self.list(&at("burs.toml"), "bur", |c| &mut c.numbers.burs);
+        self.list(&at("bur-codes.toml"), "bur-code", |c| {
+            &mut c.numbers.bur_codes
+        });
+        self.list(&at("file-sizes.toml"), "file-size", |c| {
+            &mut c.numbers.file_sizes
+        });
+        self.list(&at("needles.toml"), "needle", |c| &mut c.numbers.needles);
+        self.list(&at("cycles.toml"), "cycle", |c| &mut c.numbers.cycles);
+        self.list(&at("limits.toml"), "limit", |c| &mut c.numbers.limits);
+        self.list(&at("proportions.toml"), "proportion", |c| {
+            &mut c.numbers.proportions
+        });
+        self.list(&at("figures.toml"), "figure", |c| &mut c.numbers.figures);
     }
 
     fn drawings(&mut self, path: &Path) {

@@ -33,7 +33,7 @@ impl Checker<'_> {
     }
 
     fn ids(&mut self, catalogue: &Catalogue) {
-        let lists: [(&'static str, Vec<&str>); 13] = [
+        let lists: [(&'static str, Vec<&str>); 14] = [
             (
                 "source",
                 catalogue.sources.iter().map(|x| x.id.as_str()).collect(),
@@ -93,6 +93,10 @@ impl Checker<'_> {
             (
                 "lesson",
                 catalogue.lessons.iter().map(|x| x.id.as_str()).collect(),
+            ),
+            (
+                "term",
+                catalogue.glossary.iter().map(|x| x.id.as_str()).collect(),
             ),
         ];
         let mut items = HashSet::new();

@@ -5,8 +5,10 @@
 
 mod catalogue_parts;
 mod conditions;
+mod glossary;
 mod known;
 mod lessons;
+mod numbers;
 mod procedures;
 mod reasoning;
 
@@ -26,6 +28,8 @@ pub(super) fn check(reading: &mut Reading) {
     checker.reasoning(&catalogue);
     checker.procedures(&catalogue);
     checker.lessons(&catalogue);
+    checker.numbers(&catalogue);
+    checker.glossary(&catalogue);
     reading.catalogue = catalogue;
 }
 
