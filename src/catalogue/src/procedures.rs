@@ -145,6 +145,9 @@ pub struct Step {
     pub seconds: Option<Span>,
     /// The material that is mixed in this step.
     pub mixes: Option<ItemId>,
+    /// The mixed material that this step brings to its place while it can still
+    /// be worked. Holding it still until it has set is another step.
+    pub places: Option<ItemId>,
     /// What is handed over in this step, and how.
     pub hand_over: Option<HandOver>,
     /// What can slip.

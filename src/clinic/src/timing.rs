@@ -4,7 +4,7 @@
 //! The visit is a flow of steps, one after another, at the chair; mixing runs
 //! beside it in the assistant's hands, and so does what the assistant does for
 //! it just before in the same stage, such as dispensing. For a mix that takes `m` and can be worked
-//! for `w` from its start, with the dentist ready at `r` and needing `p` to place it:
+//! for `w` from its start, with the dentist ready at `r` and `p` to go until it is in its place:
 //!
 //! - the latest start is `r - m`: later, and the dentist waits;
 //! - the earliest start is `r + p - w`: earlier, and it stiffens before it is placed.
@@ -63,7 +63,8 @@ pub struct Window {
     pub mix: Span,
     /// How long it can be worked, from the start of the mix.
     pub work: Span,
-    /// How long placing takes.
+    /// How long it takes until the last of it is in its place. Holding it still
+    /// until it has set is not in it: a mix that stiffens then does what it should.
     pub placing: u32,
 }
 
@@ -115,7 +116,7 @@ impl Clinic {
         let mut now = 0;
         let mut mixes = Vec::new();
         for (place, placed) in steps.iter().enumerate() {
-            if placed.step.mixes.is_some() && placed.step.who != Actor::Dentist {
+            if beside_the_flow(placed) {
                 // Dispensing belongs to the mix and runs beside the flow with it.
                 while let Some(slot) = line
                     .flow
@@ -168,15 +169,28 @@ fn slot(place: usize, placed: &PlacedStep, from: u32) -> Slot {
     }
 }
 
-/// How long the mix is being placed: the hand-over that follows, and the step after it.
+/// How long it takes from the end of the mix until the last step that places
+/// it is done, with whatever happens at the chair between. A later mix of the
+/// same material is placed by steps of its own.
 fn placing(steps: &[PlacedStep], mixed: usize) -> u32 {
+    let material = steps[mixed].step.mixes.as_ref();
     let after = &steps[mixed + 1..];
-    let handed = after
+    let again = after
         .iter()
-        .take(3)
-        .position(|s| s.step.hand_over.is_some());
-    let last = handed.map_or(0, |h| h + 1);
-    after.iter().take(last + 1).map(duration).sum()
+        .position(|s| s.step.mixes.as_ref() == material)
+        .unwrap_or(after.len());
+    let last = after[..again]
+        .iter()
+        .rposition(|s| s.step.places.as_ref() == material);
+    last.map_or(0, |last| {
+        let at_the_chair = after[..=last].iter().filter(|s| !beside_the_flow(s));
+        at_the_chair.map(duration).sum()
+    })
+}
+
+/// Whether the assistant does it while the dentist goes on: a mix.
+fn beside_the_flow(placed: &PlacedStep) -> bool {
+    placed.step.mixes.is_some() && placed.step.who != Actor::Dentist
 }
 
 /// The middle of a step's duration. Only a step that includes a set-up has none

@@ -315,8 +315,10 @@ fn changed(step: &Step, changes: &[&Variation]) -> Step {
     }
     for variation in changes {
         if let Some(take) = &variation.take {
-            if step.mixes.as_ref() == Some(&variation.instead_of) {
-                step.mixes = Some(take.clone());
+            for own in [&mut step.mixes, &mut step.places] {
+                if own.as_ref() == Some(&variation.instead_of) {
+                    *own = Some(take.clone());
+                }
             }
             if let Some(hand_over) = step
                 .hand_over

@@ -36,6 +36,7 @@ impl Checker<'_> {
                 );
             }
             self.step(&at, step, catalogue);
+            self.placing(&at, step, procedure, i);
         }
         if includes_itself(&procedure.id, procedure, catalogue, 0) {
             self.report(
@@ -106,6 +107,26 @@ impl Checker<'_> {
                     "a hand-over needs at least two wrong ways with their reasons".into(),
                 );
             }
+        }
+    }
+
+    /// What is mixed is placed by a later step, and what is placed was mixed by
+    /// an earlier one: only then can it be said when the mix has to begin.
+    fn placing(&mut self, at: &At, step: &Step, procedure: &Procedure, index: usize) {
+        let (before, after) = (&procedure.steps[..index], &procedure.steps[index + 1..]);
+        if let Some(material) = &step.mixes
+            && !after.iter().any(|s| s.places.as_ref() == Some(material))
+        {
+            let message = format!(
+                "no later step places '{material}'; write places = \"{material}\" in each step that brings it to its place"
+            );
+            self.report(&at.field("mixes"), message);
+        }
+        if let Some(material) = &step.places
+            && !before.iter().any(|s| s.mixes.as_ref() == Some(material))
+        {
+            let message = format!("no earlier step mixes '{material}'");
+            self.report(&at.field("places"), message);
         }
     }
 
