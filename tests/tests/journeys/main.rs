@@ -3,6 +3,7 @@
 
 mod cases;
 mod engines;
+mod keeping;
 mod offline;
 mod screens;
 mod shell;

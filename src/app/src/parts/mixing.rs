@@ -50,7 +50,7 @@ pub fn MixingCard(
                 {set.map(|set| view! { <dt>"Sets in"</dt><dd>{set} " from the start of the mix"</dd> })}
             </dl>
             <h3>"In this order"</h3>
-            <ol class="moves">
+            <ol class="mix-order">
                 {mixing.order.iter().map(|it| view! { <li>{it.as_str()}</li> }).collect_view()}
             </ol>
             <p class="ready"><strong>"Ready when: "</strong>{mixing.ready.as_str()}</p>
