@@ -92,7 +92,9 @@ pub fn plain(inlines: &[Inline]) -> String {
 /// The words of a run of blocks, without marks. What is derived has none.
 pub fn text(blocks: &[Block]) -> String {
     let mut words = String::new();
-    blocks.iter().for_each(|block| gather(block, &mut words));
+    for block in blocks {
+        gather(block, &mut words);
+    }
     words
 }
 

@@ -3,6 +3,7 @@
 
 mod cases;
 mod engines;
+mod find;
 mod offline;
 mod screens;
 mod shell;
