@@ -16,13 +16,17 @@ use crate::{
     bench::BenchScreen,
     cards::{Applied, CardScreen, CardsScreen, WishScreen},
     cases::{CaseScreen, CasesScreen, OrderScreen},
+    find::FindScreen,
+    glossary::{GlossaryScreen, TermScreen},
     items::{ItemScreen, ItemsScreen},
     log::log,
     place::{Place, Supposed},
+    plates::{AllPlatesScreen, LifeSizeScreen, PlatesScreen},
     procedures::{LessonScreen, ProcedureScreen, ProceduresScreen},
     reading::{ReadingExerciseScreen, ReadingScreen},
     record::RecordScreen,
     taught,
+    tray_card::TrayCardScreen,
 };
 use leptos::prelude::*;
 use wasm_bindgen::{JsCast, JsValue};
@@ -55,7 +59,7 @@ pub type Draw = fn(Place, Signal<Place>) -> AnyView;
 /// An area: screens that are fetched together.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Area {
-    /// Procedures, items and lessons.
+    /// Procedures, items, lessons, and all that looks things up.
     Teaching,
     /// Cases, trays to be read, preference cards.
     Chairside,
@@ -74,6 +78,13 @@ impl Area {
             | Place::Procedure(..)
             | Place::Items
             | Place::Item(_)
+            | Place::AllPlates
+            | Place::Plates(..)
+            | Place::LifeSize(_)
+            | Place::TrayCard(..)
+            | Place::Find(_)
+            | Place::Glossary
+            | Place::Term(_)
             | Place::Lesson(_) => Self::Teaching,
             Place::Cases
             | Place::Order
@@ -122,6 +133,13 @@ fn teaching() -> Result<Draw, Stopped> {
         }
         Place::Items => view! { <ItemsScreen /> }.into_any(),
         Place::Item(id) => view! { <ItemScreen id /> }.into_any(),
+        Place::AllPlates => view! { <AllPlatesScreen /> }.into_any(),
+        Place::Plates(family, _) => view! { <PlatesScreen family place=now /> }.into_any(),
+        Place::LifeSize(drawn) => view! { <LifeSizeScreen drawn /> }.into_any(),
+        Place::TrayCard(id, ..) => view! { <TrayCardScreen id place=now /> }.into_any(),
+        Place::Find(_) => view! { <FindScreen place=now /> }.into_any(),
+        Place::Glossary => view! { <GlossaryScreen /> }.into_any(),
+        Place::Term(id) => view! { <TermScreen id /> }.into_any(),
         Place::Lesson(id) => view! { <LessonScreen id /> }.into_any(),
         _ => ().into_any(),
     })

@@ -3,7 +3,8 @@
 //! The fragment is the only state of navigation, so Back, a bookmark and a
 //! reload all lead to the same screen.
 
-use catalogue::ids::{CardId, CaseId, FindingId, ItemId, LessonId, ProcedureId};
+use crate::{find::words, tray_card::Paper};
+use catalogue::ids::{CardId, CaseId, FindingId, ItemId, LessonId, ProcedureId, TermId};
 use clinic::case::tray_reading;
 
 /// Which side of a procedure is shown.
@@ -47,6 +48,15 @@ impl View {
 /// Findings a reader supposes of the patient, as `finding=value`.
 pub type Supposed = Vec<(FindingId, String)>;
 
+/// What is drawn at life size.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum Drawn {
+    /// A family, by its name with hyphens.
+    Family(String),
+    /// One instrument or material.
+    Item(ItemId),
+}
+
 /// A place of the page.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub enum Place {
@@ -60,8 +70,23 @@ pub enum Place {
     Items,
     /// One instrument or material.
     Item(ItemId),
+    /// All drawings, small, family by family.
+    AllPlates,
+    /// The drawings of a family, by its name with hyphens; whether the names
+    /// are hidden.
+    Plates(String, bool),
+    /// Drawings at life size, to be printed.
+    LifeSize(Drawn),
     /// One lesson.
     Lesson(LessonId),
+    /// The tray card of a procedure for a supposed patient, on a paper.
+    TrayCard(ProcedureId, Paper, Supposed),
+    /// What is found for some words.
+    Find(String),
+    /// All words of the trade.
+    Glossary,
+    /// One word of the trade.
+    Term(TermId),
     /// All cases.
     Cases,
     /// A case to order.
@@ -107,8 +132,17 @@ impl Place {
             ["procedures", id, "time"] => {
                 Self::Procedure((*id).into(), View::Time, supposed(query))
             }
+            ["procedures", id, "card"] => tray_card(id, query),
             ["items"] => Self::Items,
             ["items", id] => Self::Item((*id).into()),
+            ["items", id, "life-size"] => Self::LifeSize(Drawn::Item((*id).into())),
+            ["plates"] => Self::AllPlates,
+            ["plates", family] => Self::Plates((*family).into(), query == HIDDEN),
+            ["plates", family, "life-size"] => Self::LifeSize(Drawn::Family((*family).into())),
+            ["find"] => Self::Find(String::new()),
+            ["find", sought] => Self::Find(words::decoded(sought)),
+            ["glossary"] => Self::Glossary,
+            ["glossary", id] => Self::Term((*id).into()),
             ["lessons", id] => Self::Lesson((*id).into()),
             ["cases"] => Self::Cases,
             ["cases", "order"] => Self::Order,
@@ -145,7 +179,22 @@ impl Place {
             }
             Self::Items => "#/items".into(),
             Self::Item(id) => format!("#/items/{id}"),
+            Self::AllPlates => "#/plates".into(),
+            Self::Plates(family, false) => format!("#/plates/{family}"),
+            Self::Plates(family, true) => format!("#/plates/{family}?{HIDDEN}"),
+            Self::LifeSize(Drawn::Family(family)) => format!("#/plates/{family}/life-size"),
+            Self::LifeSize(Drawn::Item(id)) => format!("#/items/{id}/life-size"),
             Self::Lesson(id) => format!("#/lessons/{id}"),
+            Self::TrayCard(id, paper, patient) => {
+                let mut text = format!("#/procedures/{id}/card");
+                let paper = std::iter::once(format!("{PAPER}={}", paper.value()));
+                add_query(&mut text, paper.chain(pairs(patient)));
+                text
+            }
+            Self::Find(sought) if sought.trim().is_empty() => "#/find".into(),
+            Self::Find(sought) => format!("#/find/{}", words::encoded(sought)),
+            Self::Glossary => "#/glossary".into(),
+            Self::Term(id) => format!("#/glossary/{id}"),
             Self::Cases => "#/cases".into(),
             Self::Order => "#/cases/order".into(),
             Self::Case(frame, seed, None) => format!("#/cases/{frame}/{seed}"),
@@ -196,6 +245,9 @@ impl Place {
             Self::Procedure(id, view, _) => Self::Procedure(id.clone(), *view, Vec::new()),
             Self::Reading(_) => Self::Reading(Vec::new()),
             Self::Card(id, ..) => Self::Card(id.clone(), None, Vec::new()),
+            Self::TrayCard(id, ..) => Self::TrayCard(id.clone(), Paper::A4, Vec::new()),
+            Self::Plates(family, _) => Self::Plates(family.clone(), false),
+            Self::Find(_) => Self::Find(String::new()),
             other => other.clone(),
         }
     }
@@ -208,7 +260,13 @@ impl Place {
             | Self::Procedure(..)
             | Self::Items
             | Self::Item(_)
+            | Self::AllPlates
+            | Self::Plates(..)
+            | Self::LifeSize(_)
             | Self::Lesson(_)
+            | Self::TrayCard(..)
+            | Self::Glossary
+            | Self::Term(_)
             | Self::Cards
             | Self::Card(..)
             | Self::Wish(_) => Section::Procedures,
@@ -219,13 +277,24 @@ impl Place {
             | Self::ReadingExercise(_) => Section::Cases,
             Self::Bench => Section::Bench,
             Self::Record | Self::About => Section::Record,
-            Self::Unknown(_) => return None,
+            Self::Find(_) | Self::Unknown(_) => return None,
         })
     }
 }
 
 /// What names the procedure a card is looked at over.
 const OVER: &str = "procedure";
+
+/// What names the paper of a tray card, and says that names are hidden.
+const PAPER: &str = "paper";
+const HIDDEN: &str = "names=hidden";
+
+fn tray_card(id: &str, query: &str) -> Place {
+    let mut patient = supposed(query);
+    let paper = patient.iter().position(|(name, _)| name.as_str() == PAPER);
+    let paper = paper.map(|at| Paper::from_value(&patient.remove(at).1));
+    Place::TrayCard(id.into(), paper.unwrap_or_default(), patient)
+}
 
 fn case(text: &str, frame: &str, seed: &str, with: Option<&str>) -> Place {
     seed.parse().map_or_else(
@@ -345,7 +414,18 @@ mod tests {
             Place::ReadingExercise(u64::MAX),
             Place::Cards,
             Place::Card("own-1".into(), None, Vec::new()),
-            Place::Card("own-1".into(), Some("amalgam".into()), patient),
+            Place::Card("own-1".into(), Some("amalgam".into()), patient.clone()),
+            Place::TrayCard("amalgam".into(), Paper::A6, patient),
+            Place::TrayCard("amalgam".into(), Paper::A4, Vec::new()),
+            Place::AllPlates,
+            Place::Plates("root-canal-instruments".into(), false),
+            Place::Plates("burs".into(), true),
+            Place::LifeSize(Drawn::Family("burs".into())),
+            Place::LifeSize(Drawn::Item("explorer".into())),
+            Place::Find(String::new()),
+            Place::Find("spoon 0.5 % “größe” a/b?c#d+".into()),
+            Place::Glossary,
+            Place::Term("pulp".into()),
             Place::Wish("own-1".into()),
             Place::Bench,
             Place::Record,

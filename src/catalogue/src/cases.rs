@@ -28,7 +28,9 @@ pub struct CaseFrame {
     pub age: (u8, u8),
     /// Why the patient comes, in several wordings. `{tooth}` stands for the tooth.
     pub reasons: Vec<String>,
-    /// What the patient says, in several wordings.
+    /// What the patient says beside the findings, in several wordings. No finding
+    /// is stated in it: those are told by the sentences of the findings.
+    #[serde(default)]
     pub words: Vec<String>,
     /// What the dentist says on opening the tooth, in several wordings. Empty
     /// for a visit that opens no tooth and goes as it was booked.

@@ -83,7 +83,7 @@ impl fmt::Display for See {
 
 impl Term {
     /// The word and its other forms.
-    pub fn forms(&self) -> impl Iterator<Item = &str> {
+    pub fn forms(&self) -> impl Iterator<Item = &str> + Clone {
         std::iter::once(self.term.as_str()).chain(self.also.iter().map(String::as_str))
     }
 

@@ -88,3 +88,36 @@ pub fn plain(inlines: &[Inline]) -> String {
     };
     inlines.iter().map(one).collect()
 }
+
+/// The words of a run of blocks, without marks. What is derived has none.
+pub fn text(blocks: &[Block]) -> String {
+    let mut words = String::new();
+    for block in blocks {
+        gather(block, &mut words);
+    }
+    words
+}
+
+/// Adds the words of a block.
+fn gather(block: &Block, into: &mut String) {
+    let mut add = |text: &[Inline]| {
+        into.push_str(&plain(text));
+        into.push(' ');
+    };
+    match block {
+        Block::Heading(_, text) | Block::Paragraph(text) => add(text),
+        Block::Table(head, rows) => {
+            let cells = head.iter().chain(rows.iter().flatten());
+            cells.for_each(|cell| add(cell));
+        }
+        Block::List(_, entries) => entries.iter().flatten().for_each(|each| gather(each, into)),
+        Block::Aside(inner) => inner.iter().for_each(|each| gather(each, into)),
+        Block::Ask(question, answer) => {
+            into.push_str(question);
+            into.push(' ');
+            into.push_str(answer);
+            into.push(' ');
+        }
+        _ => {}
+    }
+}

@@ -246,9 +246,9 @@ fn scale_bar(low: Point, size: f32) -> [Shape; 2] {
         text: text.into(),
     };
     [
-        Shape::lines(Part::Body, Ink::Soft, bar),
+        Shape::lines(Part::Scale, Ink::Soft, bar),
         Shape {
-            part: Part::Body,
+            part: Part::Scale,
             ink: Ink::Soft,
             mark: words,
         },

@@ -50,6 +50,8 @@ pub enum Part {
     Shank,
     /// The blade, nib, tip, beak or head.
     Working,
+    /// The bar that tells the scale of an enlargement; no part of the thing.
+    Scale,
     /// Anything else.
     #[default]
     Body,
@@ -205,6 +207,15 @@ impl Plate {
             height_mm: size.y + 2.0 * margin,
             shapes: shapes.into_iter().map(|s| s.moved(place)).collect(),
         })
+    }
+
+    /// The plate without what is printed or engraved on the thing, so that it
+    /// is known by its shape alone. The bar of an enlargement keeps its words.
+    #[must_use]
+    pub fn without_words(mut self) -> Self {
+        self.shapes
+            .retain(|shape| shape.part == Part::Scale || !matches!(shape.mark, Mark::Words { .. }));
+        self
     }
 
     /// The `viewBox` of the plate.

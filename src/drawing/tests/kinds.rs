@@ -144,3 +144,50 @@ fn clamps_have_the_wings_bows_and_span_they_are_given() {
         near(2.0 * nearest, span, number);
     }
 }
+
+#[test]
+fn a_drawing_without_words_keeps_its_shape_and_the_scale_of_its_enlargement() {
+    let file = Drawing::Figure(drawing::Figure {
+        pieces: vec![
+            drawing::Piece::Block {
+                at: [0.0, 0.0],
+                size: [40.0, 10.0],
+                round: 0.0,
+                ink: drawing::Ink::Steel,
+            },
+            drawing::Piece::Words {
+                at: [20.0, 5.0],
+                size: 4.0,
+                text: "GIVEAWAY".into(),
+            },
+        ],
+        close: vec![
+            drawing::Piece::Block {
+                at: [0.0, 0.0],
+                size: [20.0, 10.0],
+                round: 0.0,
+                ink: drawing::Ink::Steel,
+            },
+            drawing::Piece::Words {
+                at: [10.0, 5.0],
+                size: 4.0,
+                text: "GIVEAWAY".into(),
+            },
+        ],
+    });
+    let whole = file.plate().unwrap();
+    let bare = whole.clone().without_words();
+    assert!(whole.to_svg().contains("GIVEAWAY") && !bare.to_svg().contains("GIVEAWAY"));
+    assert_eq!(
+        (bare.width_mm, bare.height_mm),
+        (whole.width_mm, whole.height_mm)
+    );
+    assert_eq!(bare.shapes.len() + 1, whole.shapes.len());
+    let close = file
+        .working_end()
+        .unwrap()
+        .unwrap()
+        .without_words()
+        .to_svg();
+    assert!(close.contains("5 mm") && !close.contains("GIVEAWAY"));
+}

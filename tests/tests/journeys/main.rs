@@ -3,6 +3,7 @@
 
 mod cases;
 mod engines;
+mod find;
 mod keeping;
 mod offline;
 mod screens;

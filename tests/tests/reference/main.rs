@@ -8,10 +8,12 @@
 )]
 
 mod bedside;
+mod instruments;
 mod materials;
 mod mixing;
 mod patterns;
 mod plans;
 mod recall;
 mod sequence;
+mod set_ups;
 mod trays;

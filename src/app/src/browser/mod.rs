@@ -8,6 +8,7 @@ pub mod files;
 pub mod focus;
 pub mod network;
 pub mod persistence;
+pub mod printer;
 pub mod scroll;
 pub mod storage;
 pub mod update;

@@ -30,7 +30,7 @@ pub fn ItemsScreen() -> impl IntoView {
     });
     view! {
         <Page title="Instruments and materials" over="Procedures" up=Place::Procedures.fragment()>
-            <Search label="Find by name, family or other name" sought found test="item-search" />
+            <Search label="Find by name, family or other name" sought found everything=true test="item-search" />
             {families}
         </Page>
     }

@@ -1,7 +1,10 @@
 //! Instruments and materials: a searchable list, and a page for each.
 
+mod alike;
 mod item;
 mod list;
+mod meeting;
+mod used;
 mod uses;
 
 pub use item::ItemScreen;

@@ -18,6 +18,37 @@ pub enum Scale {
 /// The room an instrument of usual length needs.
 pub const TRAY_ROOM: Scale = Scale::Shared(175);
 
+/// Whether what is printed or engraved on a thing is drawn. In a question that
+/// asks for its name it would give the answer away.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub enum Labels {
+    /// It is drawn.
+    #[default]
+    Shown,
+    /// It is left out.
+    Hidden,
+}
+
+/// The whole of an item. Nothing where the catalogue has no drawing of it.
+pub fn whole(item: Item<'static>, labels: Labels) -> Option<Plate> {
+    let drawing = catalogue().drawing(item.id())?;
+    drawing.plate().ok().map(|plate| labelled(plate, labels))
+}
+
+/// The working end of an item, enlarged; nothing where that shows no more.
+pub fn close_up(item: Item<'static>, labels: Labels) -> Option<Plate> {
+    let drawing = catalogue().drawing(item.id())?;
+    let plate = drawing.working_end().ok().flatten();
+    plate.map(|plate| labelled(plate, labels))
+}
+
+fn labelled(plate: Plate, labels: Labels) -> Plate {
+    match labels {
+        Labels::Shown => plate,
+        Labels::Hidden => plate.without_words(),
+    }
+}
+
 /// An item as it lies on the tray, seen from the side. Nothing where the
 /// catalogue has no drawing of it: its name stands beside it in any case.
 #[component]
@@ -27,11 +58,11 @@ pub fn ItemDrawing(
     /// How large.
     #[prop(default = TRAY_ROOM)]
     scale: Scale,
+    /// Whether what is printed on it is drawn.
+    #[prop(optional)]
+    labels: Labels,
 ) -> impl IntoView {
-    let plate = catalogue()
-        .drawing(item.id())
-        .and_then(|drawing| drawing.plate().ok());
-    plate.map(|plate| plate_svg(&plate, scale, None))
+    whole(item, labels).map(|plate| plate_svg(&plate, scale, None))
 }
 
 /// The working end of an item, enlarged, above a bar of known length.
@@ -39,12 +70,16 @@ pub fn ItemDrawing(
 pub fn WorkingEnd(
     /// The item.
     item: Item<'static>,
+    /// Whether what is printed on it is drawn, and its name is said to those
+    /// who do not see it.
+    #[prop(optional)]
+    labels: Labels,
 ) -> impl IntoView {
-    let plate = catalogue()
-        .drawing(item.id())
-        .and_then(|drawing| drawing.working_end().ok().flatten());
-    plate.map(|plate| {
-        let label = format!("{}: the working end, enlarged", item.name());
+    close_up(item, labels).map(|plate| {
+        let label = match labels {
+            Labels::Shown => format!("{}: the working end, enlarged", item.name()),
+            Labels::Hidden => "The working end, enlarged".into(),
+        };
         view! {
             <figure class="working-end">
                 {plate_svg(&plate, Scale::Own, Some(label))}
@@ -52,6 +87,62 @@ pub fn WorkingEnd(
             </figure>
         }
     })
+}
+
+/// Two plates in one picture, one above the other, both to one scale.
+pub fn pair_svg(above: &Plate, below: &Plate) -> impl IntoView + use<> {
+    let (width, gap) = (above.width_mm.max(below.width_mm), 0.04);
+    let start = above.height_mm + width * gap;
+    let height = start + below.height_mm;
+    let tall = height > width * 0.6;
+    let inner = format!(
+        "{}<g transform=\"translate(0 {start:.2})\">{}</g>",
+        shapes(above),
+        shapes(below)
+    );
+    view! {
+        <svg
+            class=if tall { "d-plate d-tall" } else { "d-plate" }
+            viewBox=format!("0 0 {width:.2} {height:.2}")
+            aria-hidden="true"
+            focusable="false"
+            inner_html=inner
+        ></svg>
+    }
+}
+
+/// The widest that a drawing at life size may be on a page, in millimetres:
+/// A4 between margins of 12 mm, and a little less than Letter has.
+const PAGE_WIDTH: f32 = 186.0;
+
+/// A plate at life size: one millimetre of the thing is one on paper. What is
+/// too long to lie across the page stands upright.
+pub fn life_size_svg(plate: &Plate) -> impl IntoView + use<> {
+    let upright = plate.width_mm > PAGE_WIDTH;
+    let (width, height) = if upright {
+        (plate.height_mm, plate.width_mm)
+    } else {
+        (plate.width_mm, plate.height_mm)
+    };
+    let inner = if upright {
+        format!(
+            "<g transform=\"translate({width:.2} 0) rotate(90)\">{}</g>",
+            shapes(plate)
+        )
+    } else {
+        shapes(plate)
+    };
+    view! {
+        <svg
+            class="d-plate d-life"
+            width=format!("{width:.2}mm")
+            height=format!("{height:.2}mm")
+            viewBox=format!("0 0 {width:.2} {height:.2}")
+            aria-hidden="true"
+            focusable="false"
+            inner_html=inner
+        ></svg>
+    }
 }
 
 /// A plate as SVG; without a label it is hidden from screen readers.

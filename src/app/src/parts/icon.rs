@@ -47,6 +47,10 @@ pub enum Icon {
     Says,
     /// A clock.
     Time,
+    /// A lens.
+    Find,
+    /// A printer.
+    Print,
 }
 
 impl Icon {
@@ -84,6 +88,8 @@ impl Icon {
                 "M7 18h10a4 4 0 0 0 .8-7.9A6 6 0 0 0 7 8.6 4.8 4.8 0 0 0 7 18zM4 4l16 16"
             }
             Self::Says => "M4 5h16v11H11l-4.5 4v-4H4z",
+            Self::Find => "M10.5 4a6.5 6.5 0 1 1 0 13 6.5 6.5 0 0 1 0-13zM15.3 15.3l5.2 5.2",
+            Self::Print => "M7 9V4h10v5M7 17H4V9h16v8h-3M7 14h10v6H7z",
             Self::Time => "M12 3.5a8.5 8.5 0 1 1 0 17 8.5 8.5 0 0 1 0-17zM12 7.5V12l3 2",
         }
     }

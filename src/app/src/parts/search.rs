@@ -1,5 +1,7 @@
 //! A field to search a list by.
 
+use super::icon::{Icon, icon};
+use crate::place::Place;
 use leptos::prelude::*;
 
 /// A search field with what it found.
@@ -12,9 +14,22 @@ pub fn Search(
     /// How many of the list match.
     #[prop(into)]
     found: Signal<usize>,
+    /// Whether the search over everything is offered for the same words.
+    #[prop(optional)]
+    everything: bool,
     /// A stable hook for tests.
     test: &'static str,
 ) -> impl IntoView {
+    let elsewhere = move || {
+        let words = sought.get();
+        (everything && !words.trim().is_empty()).then(|| {
+            view! {
+                <a class="search-on" href=Place::Find(words).fragment() data-test="find-everywhere">
+                    "Look everywhere" {icon(Icon::Onwards)}
+                </a>
+            }
+        })
+    };
     view! {
         <label class="search">
             <span>{label}</span>
@@ -25,7 +40,7 @@ pub fn Search(
                 on:input=move |event| sought.set(event_target_value(&event))
             />
         </label>
-        <p class="count" role="status">{found} " found"</p>
+        <p class="count"><span role="status">{found} " found"</span> {elsewhere}</p>
     }
 }
 

@@ -1,8 +1,11 @@
 //! What stands round the steps: when the procedure is chosen, its hazards, and
 //! what is written down.
 
-use crate::parts::{fold::Fold, sources::SourceNotes};
-use catalogue::procedures::Procedure;
+use crate::{
+    glossary::WordsFor,
+    parts::{fold::Fold, sources::SourceNotes},
+};
+use catalogue::{glossary::See, procedures::Procedure};
 use leptos::prelude::*;
 
 /// Folded lists after the steps.
@@ -16,6 +19,7 @@ pub fn Around(
             {list("When the dentist chooses it", &procedure.indications)}
             {list("Hazards to the patient and the team", &procedure.hazards)}
             {list("What is written in the record", &procedure.records)}
+            <WordsFor what=See::Procedure(procedure.id.clone()) />
             <SourceNotes ids=procedure.sources.clone() />
         </div>
     }

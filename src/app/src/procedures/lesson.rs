@@ -2,6 +2,7 @@
 
 use super::lesson_place;
 use crate::{
+    glossary::WordsOfLesson,
     log::log,
     parts::{
         announce::announcer,
@@ -49,6 +50,7 @@ pub fn LessonBody(
     view! {
         <p class="reading-time">{icon(Icon::Time)} {lesson.minutes()} " min to read"</p>
         <LessonText lesson />
+        <WordsOfLesson lesson />
         <LessonEnd lesson />
     }
     .into_any()

@@ -11,7 +11,7 @@ mod supposing;
 pub use chips::{Chips, PatientControls};
 pub use lesson::LessonScreen;
 pub use procedure::ProcedureScreen;
-pub use supposing::patient as supposed_patient;
+pub use supposing::{patient as supposed_patient, words as supposed_words};
 
 use crate::{
     log::log,
@@ -91,7 +91,7 @@ pub fn ProceduresScreen() -> impl IntoView {
     view! {
         <Page title="Procedures">
             <OtherLines />
-            <Search label="Find a procedure or lesson" sought found test="procedure-search" />
+            <Search label="Find a procedure or lesson" sought found everything=true test="procedure-search" />
             {groups
                 .into_iter()
                 .map(|(title, lines)| view! { <Group title lines sought /> })
@@ -111,6 +111,22 @@ fn OtherLines() -> impl IntoView {
                     <span class="row-name">"Instruments and materials"</span>
                     <span class="row-note">
                         {items} " things that lie on trays, drawn, with what tells them apart"
+                    </span>
+                    {icon(Icon::Onwards)}
+                </a>
+            </li>
+            <li>
+                <a class="row" href=Place::AllPlates.fragment() data-test="all-plates">
+                    <span class="row-name">"Plates"</span>
+                    <span class="row-note">"Every drawing by family, with or without its name"</span>
+                    {icon(Icon::Onwards)}
+                </a>
+            </li>
+            <li>
+                <a class="row" href=Place::Glossary.fragment() data-test="glossary">
+                    <span class="row-name">"Words of the trade"</span>
+                    <span class="row-note">
+                        {catalogue().glossary.len()} " words, what they mean and how they are said"
                     </span>
                     {icon(Icon::Onwards)}
                 </a>
@@ -170,7 +186,7 @@ fn read_mark(id: &'static str, read: Memo<BTreeSet<String>>) -> impl IntoView {
 }
 
 /// The first sentence of a text, for a list.
-fn first_sentence(text: &'static str) -> &'static str {
+pub fn first_sentence(text: &'static str) -> &'static str {
     text.find(". ").map_or(text, |end| &text[..=end])
 }
 

@@ -3,9 +3,16 @@
 use super::{chips::Chips, supposing};
 use crate::{
     cards::{RefusedWishes, WithCard, applied},
-    parts::{announce::announcer, fold::Fold, item_link, tray::TrayView},
-    place::{Supposed, View},
+    parts::{
+        announce::announcer,
+        fold::Fold,
+        icon::{Icon, icon},
+        item_link,
+        tray::TrayView,
+    },
+    place::{Place, Supposed, View},
     taught::clinic,
+    tray_card::Paper,
 };
 use catalogue::{ids::ItemId, procedures::Procedure};
 use clinic::tray::Tray;
@@ -39,6 +46,8 @@ pub fn SetUp(
         let (pairs, refused) = (tray.must_before.clone(), tray.refused.clone());
         view! { <RefusedWishes refused /> <TrayView tray /> <OrderNotes pairs /> }
     };
+    let card =
+        move || Place::TrayCard(procedure.id.clone(), Paper::default(), supposed.get()).fragment();
     view! {
         <div class="with-patient">
             <Chips procedure view=View::SetUp supposed />
@@ -49,6 +58,11 @@ pub fn SetUp(
                     "Laid from the steps, in order of use. Tap a thing to see why it is there."
                 </p>
                 {drawn}
+                <p class="actions">
+                    <a class="button button-quiet" href=card data-test="tray-card">
+                        {icon(Icon::Print)} "Tray card, to print"
+                    </a>
+                </p>
             </div>
         </div>
     }

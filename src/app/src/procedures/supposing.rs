@@ -78,6 +78,22 @@ pub fn patient(clinic: &Clinic, supposed: &Supposed) -> Patient {
     clinic.reason(&patient).patient
 }
 
+/// What is supposed, as a chart would say it.
+pub fn words(catalogue: &Catalogue, supposed: &Supposed) -> Vec<String> {
+    let one = |(id, value): &(FindingId, String)| {
+        let finding = catalogue.finding(id)?;
+        Some(match &finding.scale {
+            Scale::Flag { yes, no, .. } => if value == "yes" { yes } else { no }.clone(),
+            Scale::Words(words) => {
+                let word = words.iter().find(|word| word.id == *value)?;
+                format!("{}: {}", finding.name, word.says)
+            }
+            Scale::Number { unit, .. } => format!("{}: {value} {unit}", finding.name),
+        })
+    };
+    supposed.iter().filter_map(one).collect()
+}
+
 /// The walk through a procedure's conditions.
 struct Search<'c> {
     catalogue: &'c Catalogue,

@@ -67,6 +67,9 @@ fn Header() -> impl IntoView {
             </button>
             <a class="name" href=Place::Today.fragment()>"Trayward"</a>
             <div role="status">{offline}</div>
+            <a class="find-link" href=Place::Find(String::new()).fragment() data-test="go-find">
+                {icon(Icon::Find)} "Find"
+            </a>
         </header>
     }
 }

@@ -4,7 +4,7 @@ use super::found::Found;
 use crate::{
     Catalogue,
     ids::SubstanceId,
-    lesson::{Block, Inline, Lesson, plain},
+    lesson::{Block, Lesson, text},
     lookup::Item,
     procedures::{Procedure, Step},
 };
@@ -133,38 +133,11 @@ fn sections<'c>(lesson: &'c Lesson, take: &mut impl FnMut(Found<'c>, &Texts<'_>)
             .copied()
             .unwrap_or(lesson.blocks.len());
         let found = Found::Section(lesson, *start);
-        let mut body = String::new();
-        for block in &lesson.blocks[start + 1..end] {
-            gather(block, &mut body);
-        }
+        let body = text(&lesson.blocks[start + 1..end]);
         let heading = found.title();
         take(
             found,
             &[(GROUP, &heading), (TEXT, &body), (TEXT, &lesson.title)],
         );
-    }
-}
-
-/// Adds the words of a block.
-fn gather(block: &Block, into: &mut String) {
-    let mut add = |text: &[Inline]| {
-        into.push_str(&plain(text));
-        into.push(' ');
-    };
-    match block {
-        Block::Heading(_, text) | Block::Paragraph(text) => add(text),
-        Block::Table(head, rows) => {
-            let cells = head.iter().chain(rows.iter().flatten());
-            cells.for_each(|cell| add(cell));
-        }
-        Block::List(_, entries) => entries.iter().flatten().for_each(|each| gather(each, into)),
-        Block::Aside(inner) => inner.iter().for_each(|each| gather(each, into)),
-        Block::Ask(question, answer) => {
-            into.push_str(question);
-            into.push(' ');
-            into.push_str(answer);
-            into.push(' ');
-        }
-        _ => {}
     }
 }

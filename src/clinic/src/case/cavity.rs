@@ -15,6 +15,9 @@ use crate::{
 };
 use catalogue::{findings::Known, ids::ItemId, items::Role, plans::Plan};
 
+/// How many bases that do not belong are offered as a first layer.
+const BASES_OUT_OF_PLACE: usize = 2;
+
 impl Visit<'_> {
     /// What the visit turns into now.
     pub fn plan(&self) -> Option<Decision> {
@@ -140,6 +143,9 @@ impl Visit<'_> {
         let verdicts = self.clinic.layer_verdicts(&self.after, role, stack);
         let mut choices = self.material_choices(verdicts);
         choices.extend(self.sealers(stack));
+        if role == Role::Liner {
+            choices.extend(self.bases_out_of_place(stack));
+        }
         let (id, name, question) = match role {
             Role::Liner => (
                 "liner",
@@ -178,6 +184,35 @@ impl Visit<'_> {
             .collect()
     }
 
+    /// Bases that are no liner and, for this patient and filling, no base either:
+    /// they tempt because they too are laid on the floor.
+    fn bases_out_of_place(&self, stack: &Stack) -> Vec<Choice> {
+        let catalogue = self.clinic.catalogue();
+        let no_liner = |item: &ItemId| {
+            let material = catalogue.material(item);
+            material.is_some_and(|m| !m.roles.contains(&Role::Liner))
+        };
+        self.clinic
+            .layer_verdicts(&self.after, Role::Base, stack)
+            .into_iter()
+            .filter(|verdict| verdict.standing >= Standing::Wrong)
+            .filter_map(|verdict| {
+                let item = verdict.item.filter(no_liner)?;
+                let mut reasons = plain(
+                    "It is laid thick, as a base; it is no film for the deepest spot.".into(),
+                );
+                reasons.extend(verdict.reasons);
+                let name = catalogue.item_name(&item);
+                Some(
+                    Choice::new(item.as_str(), name, verdict.standing)
+                        .showing(&item)
+                        .because(reasons),
+                )
+            })
+            .take(BASES_OUT_OF_PLACE)
+            .collect()
+    }
+
     fn material_choices(&self, verdicts: Vec<LayerVerdict>) -> Vec<Choice> {
         verdicts
             .into_iter()
@@ -193,103 +228,6 @@ impl Visit<'_> {
                     .because(reasons)
             })
             .collect()
-    }
-
-    /// What becomes of the temporary when the planned filling goes in.
-    fn at_review(&self, stack: &Stack) -> Option<Decision> {
-        let catalogue = self.clinic.catalogue();
-        let temporary = catalogue.material(stack.closing.as_ref()?)?;
-        let permanent = self.clinic.catalogue().plan(&"permanent-today".into())?;
-        let later = self
-            .clinic
-            .reason(&self.clinic.settled(&self.case.opened, permanent));
-        let filling = self
-            .clinic
-            .layer_verdicts(&later, Role::Permanent, &Stack::default())
-            .into_iter()
-            .filter(|v| v.standing == Standing::Right)
-            .find_map(|v| v.item)?;
-        let above = Stack {
-            closing: Some(filling.clone()),
-            ..Stack::default()
-        };
-        let as_base = self
-            .clinic
-            .layer_verdicts(&later, Role::Base, &above)
-            .into_iter()
-            .find(|v| v.item.as_ref() == Some(&temporary.id))
-            .unwrap_or(LayerVerdict {
-                item: None,
-                standing: Standing::Wrong,
-                reasons: Vec::new(),
-            });
-        let base_standing = as_base.standing.max(Standing::Acceptable);
-        let conflict: Vec<Reason> = temporary
-            .not_under
-            .iter()
-            .filter(|c| {
-                catalogue
-                    .material(&filling)
-                    .is_some_and(|f| f.class == c.class)
-            })
-            .map(|c| Reason {
-                because: c.because.clone(),
-                sources: c.sources.clone(),
-                rule: None,
-            })
-            .collect();
-        let name = |id: &ItemId| lower_first(catalogue.item_name(id));
-        let (what, over) = (
-            name(&temporary.id),
-            self.planned().unwrap_or_else(|| name(&filling)),
-        );
-        let choices = vec![
-            Choice::new(
-                "all-out",
-                format!("All of the {what} comes out and the cavity is cleaned"),
-                Standing::Right,
-            )
-            .because(or_say(
-                conflict.clone(),
-                "A clean cavity serves any filling.",
-            )),
-            Choice::new(
-                "left-as-base",
-                format!("A layer of the {what} stays as a base"),
-                base_standing,
-            )
-            .because(or_say(as_base.reasons, "It is no base under this filling.")),
-            Choice::new(
-                "on-top",
-                format!("The {over} is placed on top of all of it"),
-                Standing::Wrong,
-            )
-            .because(plain(format!(
-                "A temporary is too weak to carry the {over}, and leaves it no depth."
-            ))),
-        ];
-        Some(Decision {
-            lead: format!("Suppose that at the review all is well, and the {over} goes in."),
-            ..Decision::new(
-                "at-review",
-                "Look ahead",
-                "What becomes of the temporary then?",
-                Form::One,
-                choices,
-                "materials",
-            )
-        })
-    }
-}
-
-impl Visit<'_> {
-    /// The filling that is planned for later, as the chart has it.
-    fn planned(&self) -> Option<String> {
-        let chart = self.clinic.facts(&self.case.chart, Known::Chart);
-        let line = chart
-            .into_iter()
-            .find(|fact| fact.finding.as_str() == "planned-permanent")?;
-        Some(line.says)
     }
 }
 

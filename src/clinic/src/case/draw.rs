@@ -1,6 +1,10 @@
 //! Drawing a patient and a story from a frame.
 
-use super::{choice::Decision, seed::Seed};
+use super::{
+    choice::Decision,
+    seed::Seed,
+    story::{Told, words},
+};
 use crate::{
     Clinic,
     engine::Conclusions,
@@ -51,6 +55,8 @@ pub struct Case {
     pub reason: String,
     /// What the patient says.
     pub words: String,
+    /// The findings that the patient's words state.
+    pub told: Vec<Told>,
     /// What the dentist says on opening the tooth.
     pub opening: String,
     /// The procedure whose tray is laid: the one that was booked, unless the
@@ -123,6 +129,7 @@ impl Clinic {
             .map(|t| format!("tooth {t} (FDI)"))
             .unwrap_or_default();
         let reason = pick(&mut chance, &frame.reasons).replace("{tooth}", &named);
+        let told = self.told(frame, &chart, &mut chance);
         let mut case = Case {
             frame: frame.id.clone(),
             seed,
@@ -131,7 +138,8 @@ impl Clinic {
             tooth,
             age,
             reason,
-            words: pick(&mut chance, &frame.words),
+            words: words(frame, &told, &mut chance),
+            told,
             opening: pick(&mut chance, &frame.opening),
             instead_of: (booked != frame.booked).then(|| frame.booked.clone()),
             booked,

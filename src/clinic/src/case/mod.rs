@@ -11,9 +11,11 @@ mod hands;
 mod later;
 mod moments;
 mod part;
+mod review;
 mod seed;
 mod set_up;
 mod sets;
+mod story;
 pub mod tray_reading;
 mod wanted;
 
@@ -21,5 +23,6 @@ pub use choice::{Choice, Decision, Form, Grade};
 pub use draw::{Case, Fact};
 pub use part::{Part, overall};
 pub use seed::Seed;
+pub use story::Told;
 pub use tray_reading::TrayReading;
 pub use wanted::Wanted;

@@ -214,8 +214,10 @@ impl Checker<'_> {
             frame.competency.as_str(),
             |k| &k.competencies,
         );
-        for (field, texts) in [("reasons", &frame.reasons), ("words", &frame.words)] {
-            if texts.is_empty() {
+        // Where a tooth is opened the patient says at least whether it hurts.
+        let mute = frame.words.is_empty() && frame.opening.is_empty();
+        for (field, empty) in [("reasons", frame.reasons.is_empty()), ("words", mute)] {
+            if empty {
                 self.report(
                     &at.field(field),
                     format!("'{field}' is empty; give at least one wording"),

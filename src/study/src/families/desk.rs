@@ -1,0 +1,311 @@
+//! The catalogue laid out for writing questions: what is where, found at once.
+//!
+//! Made once for a bank. Everything in it is counted in one pass over the
+//! catalogue, so that ten times the catalogue takes ten times as long.
+
+use super::shape::{apart, bare};
+use crate::question::Study;
+use catalogue::{
+    Catalogue, Item,
+    ids::{CompetencyId, ItemId, LessonId, ProcedureId, SourceId},
+    items::Place,
+    procedures::{Procedure, ProcedureKind},
+};
+use clinic::{Clinic, Reason, patient::Patient};
+use drawing::Drawing;
+use std::collections::{HashMap, HashSet};
+
+/// An item that a treatment needs for the usual patient, at its first use.
+pub struct Laid {
+    pub(crate) item: ItemId,
+    pub(crate) stage: String,
+    /// The procedure or set-up whose step uses it first.
+    pub(crate) from: ProcedureId,
+    pub(crate) reason: String,
+    /// Whether it is used in more than one stage.
+    pub(crate) again: bool,
+}
+
+/// The catalogue laid out for writing.
+pub struct Desk {
+    pub(crate) clinic: Clinic,
+    pub(crate) usual: Patient,
+    items: HashMap<ItemId, usize>,
+    procedures: HashMap<ProcedureId, usize>,
+    families: HashMap<String, Vec<ItemId>>,
+    /// By procedure: what it uses for some patient, set-ups included.
+    any: Vec<HashSet<ItemId>>,
+    /// By procedure: what lies on its tray; empty for set-ups.
+    laid: Vec<Vec<Laid>>,
+    lessons: HashSet<LessonId>,
+    /// By item: its drawing without what is written on it.
+    shapes: HashMap<ItemId, Drawing>,
+}
+
+impl Desk {
+    /// Lays a catalogue out.
+    pub fn new(clinic: &Clinic) -> Self {
+        let clinic = clinic.with_card(None);
+        let catalogue = clinic.catalogue().clone();
+        let usual = clinic.reason(&clinic.usual_patient()).patient;
+        let mut families: HashMap<String, Vec<ItemId>> = HashMap::new();
+        for item in catalogue.items() {
+            families
+                .entry(item.family().into())
+                .or_default()
+                .push(item.id().clone());
+        }
+        let mut desk = Self {
+            usual,
+            items: catalogue
+                .items()
+                .enumerate()
+                .map(|(i, item)| (item.id().clone(), i))
+                .collect(),
+            procedures: catalogue
+                .procedures
+                .iter()
+                .enumerate()
+                .map(|(i, p)| (p.id.clone(), i))
+                .collect(),
+            families,
+            any: Vec::new(),
+            laid: Vec::new(),
+            shapes: catalogue
+                .drawings
+                .iter()
+                .map(|(id, d)| (id.clone(), bare(d)))
+                .collect(),
+            lessons: catalogue.lessons.iter().map(|l| l.id.clone()).collect(),
+            clinic,
+        };
+        desk.any = catalogue
+            .procedures
+            .iter()
+            .map(|p| desk.all_uses(p))
+            .collect();
+        desk.laid = catalogue.procedures.iter().map(|p| desk.lay(p)).collect();
+        desk
+    }
+
+    pub(crate) fn catalogue(&self) -> &Catalogue {
+        self.clinic.catalogue()
+    }
+
+    pub(crate) fn item(&self, id: &str) -> Option<Item<'_>> {
+        let at = *self.items.get(&ItemId::from(id))?;
+        let catalogue = self.catalogue();
+        let instruments = catalogue.instruments.len();
+        if at < instruments {
+            Some(Item::Instrument(&catalogue.instruments[at]))
+        } else {
+            Some(Item::Material(&catalogue.materials[at - instruments]))
+        }
+    }
+
+    pub(crate) fn name<'d>(&'d self, id: &'d ItemId) -> &'d str {
+        self.item(id.as_str()).map_or(id.as_str(), Item::name)
+    }
+
+    pub(crate) fn procedure(&self, id: &str) -> Option<&Procedure> {
+        let at = *self.procedures.get(&ProcedureId::from(id))?;
+        self.catalogue().procedures.get(at)
+    }
+
+    pub(crate) fn treatments(&self) -> impl Iterator<Item = &Procedure> {
+        let all = self.catalogue().procedures.iter();
+        all.filter(|p| p.kind == ProcedureKind::Treatment)
+    }
+
+    /// A treatment by its id.
+    pub(crate) fn treatment(&self, id: &str) -> Option<&Procedure> {
+        self.procedure(id)
+            .filter(|p| p.kind == ProcedureKind::Treatment)
+    }
+
+    /// The items of a family.
+    pub(crate) fn family(&self, family: &str) -> &[ItemId] {
+        self.families.get(family).map_or(&[], Vec::as_slice)
+    }
+
+    /// What lies on the tray of a treatment for the usual patient, in order of first use.
+    pub(crate) fn laid(&self, procedure: &ProcedureId) -> &[Laid] {
+        self.procedures
+            .get(procedure)
+            .map_or(&[], |at| self.laid[*at].as_slice())
+    }
+
+    /// Whether a procedure uses an item for any patient, at any step, set-ups included.
+    pub(crate) fn uses(&self, procedure: &ProcedureId, item: &ItemId) -> bool {
+        self.procedures
+            .get(procedure)
+            .is_some_and(|at| self.any[*at].contains(item))
+    }
+
+    /// Items that a treatment uses for no patient, the closest to `near` first:
+    /// its lookalikes, its family, then others by chance.
+    pub(crate) fn foreign(
+        &self,
+        procedure: &ProcedureId,
+        near: Item<'_>,
+        chance: &mut clinic::case::Seed,
+    ) -> Vec<(Item<'_>, f32)> {
+        let mut found: Vec<(Item<'_>, f32)> = Vec::new();
+        let mut add = |id: &ItemId, close: f32| {
+            if id != near.id()
+                && !self.uses(procedure, id)
+                && let Some(item) = self.item(id.as_str())
+                && item.place() == Place::Tray
+                && !found.iter().any(|(f, _)| f.id() == id)
+            {
+                found.push((item, close));
+            }
+        };
+        for other in near.lookalikes() {
+            add(&other.item, 0.9);
+        }
+        let family = self.family(near.family());
+        let start = chance.below(family.len());
+        for id in family.iter().cycle().skip(start).take(family.len().min(20)) {
+            add(id, 0.7);
+        }
+        let catalogue = self.catalogue();
+        for _ in 0..8 {
+            if let Some(other) = chance.pick(&catalogue.instruments) {
+                add(&other.id, 0.3);
+            }
+            if let Some(other) = chance.pick(&catalogue.materials) {
+                add(&other.id, 0.3);
+            }
+        }
+        found
+    }
+
+    /// The drawing of an item without labels and engraved numbers.
+    pub(crate) fn shape(&self, id: &ItemId) -> Option<&Drawing> {
+        self.shapes.get(id)
+    }
+
+    /// Whether two drawings can be told apart by their shapes alone.
+    pub(crate) fn apart(a: &Drawing, b: &Drawing) -> bool {
+        apart(a, b)
+    }
+
+    /// How close two items are, from 0 to 1.
+    pub(crate) fn close(a: Item<'_>, b: Item<'_>) -> f32 {
+        if a.lookalikes().iter().any(|l| l.item == *b.id()) {
+            0.9
+        } else if a.family() == b.family() {
+            0.7
+        } else {
+            0.35
+        }
+    }
+
+    /// The competency that laying an item shows: that of the set-up that brings
+    /// it, or of laying trays.
+    pub(crate) fn laying(&self, from: &ProcedureId) -> CompetencyId {
+        match self.procedure(from.as_str()) {
+            Some(p) if p.kind == ProcedureKind::SetUp => p.competency.clone(),
+            _ => "tray-set-ups".into(),
+        }
+    }
+
+    /// The competency that knowing an item shows: that of materials, that of the
+    /// one set-up that uses it, or that of laying trays.
+    pub(crate) fn knowing(&self, item: Item<'_>) -> CompetencyId {
+        if let Item::Material(_) = item {
+            return "materials".into();
+        }
+        let set = self.catalogue().procedures.iter().find(|p| {
+            p.kind == ProcedureKind::SetUp
+                && p.steps
+                    .iter()
+                    .any(|s| s.uses.0.iter().any(|u| u.item == *item.id()))
+        });
+        set.map_or_else(|| "tray-set-ups".into(), |p| p.competency.clone())
+    }
+
+    /// The reason that the steps of a procedure give, with their sources.
+    pub(crate) fn by(&self, procedure: &Procedure, because: impl Into<String>) -> Vec<Reason> {
+        self.reason(because, &procedure.sources)
+    }
+
+    /// A reason with its sources; custom of the trade where none is named.
+    pub(crate) fn reason(&self, because: impl Into<String>, sources: &[SourceId]) -> Vec<Reason> {
+        let sources = if sources.is_empty() {
+            vec!["common-practice".into()]
+        } else {
+            sources.to_vec()
+        };
+        vec![Reason {
+            because: super::text::sentence(&because.into()),
+            sources,
+            rule: None,
+        }]
+    }
+
+    /// What to study about a procedure, and about an item of it.
+    pub(crate) fn study(&self, procedure: Option<&Procedure>, item: Option<&ItemId>) -> Vec<Study> {
+        let procedure = procedure.map(|p| Study::Procedure(p.id.clone()));
+        let item = item.map(|i| Study::Item(i.clone()));
+        procedure.into_iter().chain(item).collect()
+    }
+
+    /// A lesson to study, if it is there.
+    pub(crate) fn lesson(&self, id: &str) -> Vec<Study> {
+        let id = LessonId::from(id);
+        self.lessons
+            .contains(&id)
+            .then_some(Study::Lesson(id))
+            .into_iter()
+            .collect()
+    }
+
+    fn all_uses(&self, procedure: &Procedure) -> HashSet<ItemId> {
+        let mut all = HashSet::new();
+        for step in &procedure.steps {
+            all.extend(
+                step.uses
+                    .0
+                    .iter()
+                    .chain(&step.at_hand.0)
+                    .map(|u| u.item.clone()),
+            );
+            if let Some(inner) = step
+                .include
+                .as_ref()
+                .and_then(|id| self.procedure(id.as_str()))
+            {
+                all.extend(self.all_uses(inner));
+            }
+        }
+        all.extend(procedure.variations.iter().filter_map(|v| v.take.clone()));
+        all
+    }
+
+    fn lay(&self, procedure: &Procedure) -> Vec<Laid> {
+        if procedure.kind != ProcedureKind::Treatment {
+            return Vec::new();
+        }
+        let mut laid: Vec<Laid> = Vec::new();
+        let mut at: HashMap<ItemId, usize> = HashMap::new();
+        for placed in self.clinic.steps(&procedure.id, &self.usual) {
+            for each in placed.step.uses.0 {
+                if let Some(first) = at.get(&each.item) {
+                    laid[*first].again |= laid[*first].stage != placed.stage;
+                } else if self.item(each.item.as_str()).map(Item::place) == Some(Place::Tray) {
+                    at.insert(each.item.clone(), laid.len());
+                    laid.push(Laid {
+                        item: each.item,
+                        stage: placed.stage.clone(),
+                        from: placed.procedure.clone(),
+                        reason: each.reason,
+                        again: false,
+                    });
+                }
+            }
+        }
+        laid
+    }
+}

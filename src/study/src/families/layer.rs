@@ -1,0 +1,209 @@
+//! Which liner, base, temporary or filling may lie there, for one patient.
+
+use super::{
+    Desk, Draft, Family,
+    draft::{Offer, several, wording},
+    patients::{chart, patient, words},
+};
+use crate::question::{Form, Shown};
+use catalogue::{ids::ItemId, items::Role};
+use clinic::{
+    Reason,
+    case::Seed,
+    engine::Conclusions,
+    layers::{LayerVerdict, Stack},
+    standing::Standing,
+};
+
+pub(super) const FAMILY: Family = Family {
+    id: "layer",
+    name: "Which material may lie there",
+    facts,
+    write,
+};
+
+const ROLES: [(&str, Role); 4] = [
+    ("liner", Role::Liner),
+    ("base", Role::Base),
+    ("temporary", Role::Temporary),
+    ("permanent", Role::Permanent),
+];
+/// Thickness in millimetres with exposure and bleeding: one depth of each band.
+const DEPTHS: [(&str, &str, &str, &str); 5] = [
+    ("ample", "2.5", "none", "none"),
+    ("fair", "1.7", "none", "none"),
+    ("thin", "1", "none", "none"),
+    ("very-thin", "0.3", "none", "none"),
+    ("exposed", "0", "pin-point", "stops"),
+];
+const ALLERGIES: [&str; 3] = ["none", "allergy-eugenol", "allergy-methacrylate"];
+
+fn facts(desk: &Desk) -> Vec<String> {
+    let mut facts = Vec::new();
+    for (role, _) in ROLES {
+        for (band, ..) in DEPTHS {
+            for planned in words(desk, "planned-permanent") {
+                for isolation in words(desk, "isolation") {
+                    for allergy in ALLERGIES {
+                        let fact = [role, band, planned, isolation, allergy];
+                        if verdicts(desk, &fact).is_some_and(|(_, v)| asks(&v)) {
+                            facts.push(fact.join("."));
+                        }
+                    }
+                }
+            }
+        }
+    }
+    facts
+}
+
+/// Something may lie there, and at least two things may not.
+fn asks(verdicts: &[LayerVerdict]) -> bool {
+    let good = verdicts
+        .iter()
+        .filter(|v| v.item.is_some() && v.standing <= Standing::Acceptable)
+        .count();
+    let bad = verdicts
+        .iter()
+        .filter(|v| v.item.is_some() && v.standing >= Standing::Wrong)
+        .count();
+    good >= 1 && bad >= 2
+}
+
+fn verdicts(desk: &Desk, fact: &[&str]) -> Option<(Conclusions, Vec<LayerVerdict>)> {
+    let &[role, band, planned, isolation, allergy] = fact else {
+        return None;
+    };
+    let role = ROLES.iter().find(|(id, _)| *id == role)?.1;
+    let (_, thickness, exposure, bleeding) = DEPTHS.into_iter().find(|(id, ..)| *id == band)?;
+    if role == Role::Temporary && exposure != "none" {
+        // An exposed pulp is never just covered up for a while.
+        return None;
+    }
+    let depth = if ["ample", "fair"].contains(&band) {
+        "middle"
+    } else {
+        "inner"
+    };
+    let closing = if role == Role::Temporary {
+        "temporary"
+    } else {
+        "permanent"
+    };
+    let mut signs = vec![
+        ("radiograph-depth", depth),
+        ("planned-permanent", planned),
+        ("isolation", isolation),
+        ("remaining-dentine", thickness),
+        ("exposure", exposure),
+        ("bleeding", bleeding),
+        ("closing", closing),
+    ];
+    if allergy != "none" {
+        signs.push((allergy, "yes"));
+    }
+    let all = desk.clinic.reason(&patient(desk, &signs)?);
+    let verdicts = desk
+        .clinic
+        .layer_verdicts(&all, role, &stack(desk, &all, role)?);
+    Some((all, verdicts))
+}
+
+/// What closes the cavity above a liner or base, as the rules want it.
+fn stack(desk: &Desk, all: &Conclusions, role: Role) -> Option<Stack> {
+    if matches!(role, Role::Temporary | Role::Permanent) {
+        return Some(Stack::default());
+    }
+    let closing = best(
+        desk.clinic
+            .layer_verdicts(all, Role::Permanent, &Stack::default()),
+    )?;
+    Some(Stack {
+        closing: Some(closing),
+        ..Stack::default()
+    })
+}
+
+fn best(verdicts: Vec<LayerVerdict>) -> Option<ItemId> {
+    let right = verdicts
+        .into_iter()
+        .filter(|v| v.standing == Standing::Right);
+    right
+        .min_by(|a, b| a.item.cmp(&b.item))
+        .and_then(|v| v.item)
+}
+
+fn write(desk: &Desk, fact: &[&str], chance: &mut Seed) -> Option<Draft> {
+    let (all, verdicts) = verdicts(desk, fact)?;
+    let (role, allergy) = (*fact.first()?, *fact.last()?);
+    let (mut right, mut pool, mut reasons) = (Vec::new(), Vec::new(), Vec::<Reason>::new());
+    for verdict in &verdicts {
+        let Some(item) = verdict.item.as_ref().and_then(|id| desk.item(id.as_str())) else {
+            continue;
+        };
+        let because = verdict
+            .reasons
+            .first()
+            .map_or("Nothing asks for it here.", |r| r.because.as_str());
+        let offer = Offer::of(item.id(), item.name())
+            .close(if verdict.reasons.is_empty() { 0.5 } else { 0.8 })
+            .because(because);
+        if verdict.standing <= Standing::Acceptable {
+            reasons.extend(verdict.reasons.iter().cloned());
+            right.push(offer);
+        } else {
+            pool.push(offer.harm(verdict.standing == Standing::Unsafe));
+        }
+    }
+    reasons.dedup();
+    let (choices, closeness) = several(right, pool, 4, chance)?;
+    let mut shown = vec![
+        "remaining-dentine",
+        "exposure",
+        "planned-permanent",
+        "isolation",
+    ];
+    if allergy != "none" {
+        shown.push(allergy);
+    }
+    let mut lines = chart(desk, &all.patient, &shown);
+    if let Some(closing) =
+        stack(desk, &all, ROLES.iter().find(|(id, _)| *id == role)?.1).and_then(|s| s.closing)
+    {
+        lines.push(format!("It will be closed with: {}.", desk.name(&closing)));
+    }
+    let wordings: &[&str] = match role {
+        "liner" => &[
+            "A liner or cap is to go on the deepest spot. Which of these may lie there?",
+            "Which of these may serve as the liner or cap here?",
+        ],
+        "base" => &[
+            "A base is to go straight on the floor here. Which of these may it be?",
+            "No liner is placed. Which of these may serve as the base here?",
+        ],
+        "temporary" => &[
+            "The tooth is closed for some weeks. Which of these may be the temporary?",
+            "Which of these may close this tooth as a temporary?",
+        ],
+        _ => &[
+            "The tooth is closed for good. Which of these may the filling be?",
+            "Which of these may close this tooth for years?",
+        ],
+    };
+    if reasons.is_empty() {
+        return None;
+    }
+    Some(Draft {
+        competency: "materials".into(),
+        stem: wording(chance, wordings, &[]),
+        shown: Shown::Lines(lines),
+        form: Form::All(choices),
+        closeness,
+        reasons,
+        study: [
+            desk.lesson("pulp-protection"),
+            desk.lesson("materials-side-by-side"),
+        ]
+        .concat(),
+    })
+}

@@ -1,0 +1,70 @@
+//! With what a material is mixed.
+
+use super::{
+    Desk, Draft, Family,
+    draft::{Offer, one, wording},
+    mixed::mixed,
+};
+use crate::question::{Form, Shown};
+use clinic::case::Seed;
+
+pub(super) const FAMILY: Family = Family {
+    id: "spatula",
+    name: "With what it is mixed",
+    facts,
+    write,
+};
+
+fn facts(desk: &Desk) -> Vec<String> {
+    mixed(desk)
+        .map(|(material, _)| material.id.to_string())
+        .collect()
+}
+
+fn write(desk: &Desk, fact: &[&str], chance: &mut Seed) -> Option<Draft> {
+    let &[id] = fact else { return None };
+    let (material, mixing) = mixed(desk).find(|(m, _)| m.id.as_str() == id)?;
+    let with = desk.item(mixing.with.as_str())?;
+    // Whatever a step that mixes this material uses could be meant too.
+    let beside = |item: &catalogue::ids::ItemId| {
+        desk.catalogue()
+            .procedures
+            .iter()
+            .flat_map(|p| &p.steps)
+            .any(|s| {
+                s.mixes.as_ref() == Some(&material.id)
+                    && s.uses.0.iter().chain(&s.at_hand.0).any(|u| u.item == *item)
+            })
+    };
+    let pool = mixed(desk)
+        .map(|(_, mix)| &mix.with)
+        .chain(desk.family(with.family()))
+        .filter(|other| **other != mixing.with && !beside(other))
+        .filter_map(|other| desk.item(other.as_str()))
+        .map(|other| {
+            Offer::of(other.id(), other.name())
+                .close(Desk::close(with, other))
+                .because(other.purpose())
+        })
+        .collect();
+    let (choices, closeness) = one(Offer::of(with.id(), with.name()), pool, chance)?;
+    Some(Draft {
+        competency: "mixing".into(),
+        stem: wording(
+            chance,
+            &[
+                "With what is this mixed: “{}”?",
+                "What do you take up to mix this: “{}”?",
+            ],
+            &[&material.name],
+        ),
+        shown: Shown::Items(vec![material.id.clone()]),
+        form: Form::One(choices),
+        closeness,
+        reasons: desk.reason(
+            format!("{} is mixed with this: {}", material.name, with.name()),
+            &mixing.sources,
+        ),
+        study: desk.study(None, Some(&material.id)),
+    })
+}

@@ -1,0 +1,66 @@
+//! All questions there are, by the facts they ask about.
+
+use super::{Question, QuestionId, estimate};
+use crate::families::{self, Desk, Family};
+use clinic::{Clinic, case::Seed};
+
+/// What to say where [`Bank::write`] gives nothing for an id that was known once.
+pub const VANISHED: &str = "What this question asked about is no longer taught in this form. Your answers to it are kept, and it will not come up again.";
+
+/// The questions of a catalogue. Listing them is cheap; one is written when it
+/// is asked.
+pub struct Bank {
+    desk: Desk,
+    ids: Vec<QuestionId>,
+}
+
+impl Bank {
+    /// Lists every question that the catalogue yields.
+    pub fn new(clinic: &Clinic) -> Self {
+        let desk = Desk::new(clinic);
+        let ids = families::ALL
+            .iter()
+            .flat_map(|family| {
+                let facts = (family.facts)(&desk);
+                facts
+                    .into_iter()
+                    .map(|fact| QuestionId::of(family.id, &fact))
+            })
+            .collect();
+        Self { desk, ids }
+    }
+
+    /// The ids, family by family.
+    pub fn ids(&self) -> &[QuestionId] {
+        &self.ids
+    }
+
+    /// The families, in the order of the ids.
+    pub fn families(&self) -> &'static [Family] {
+        families::ALL
+    }
+
+    /// Writes a question. The same id and seed give the same question for ever
+    /// from the same catalogue; another seed gives another wording and other
+    /// wrong options for the same fact. Nothing where the fact is no longer in
+    /// the catalogue: say [`VANISHED`].
+    pub fn write(&self, id: &QuestionId, seed: u64) -> Option<Question> {
+        let family = families::ALL.iter().find(|f| f.id == id.family())?;
+        let draft = (family.write)(&self.desk, &id.fact(), &mut Seed::new(seed))?;
+        let (level, difficulty, seconds) =
+            estimate(&draft.stem, &draft.shown, &draft.form, draft.closeness);
+        Some(Question {
+            id: id.clone(),
+            family: family.id,
+            competency: draft.competency,
+            level,
+            difficulty,
+            seconds,
+            stem: draft.stem,
+            shown: draft.shown,
+            form: draft.form,
+            reasons: draft.reasons,
+            study: draft.study,
+        })
+    }
+}
