@@ -1,1 +1,27 @@
-//! Between instructor and students: assignments, hand-ins, class reports, packs and exchange formats.
+//! Between instructor and students: assignments, hand-ins, class reports and
+//! exchange formats.
+//!
+//! - [`bank`]: which state of what is taught a code speaks of
+//! - [`task`]: what is set, and what is answered and graded
+//! - [`assignment`]: what an instructor sets, and its codes
+//! - [`handin`]: what a student hands in, and how many of them are read
+//! - [`cases`]: grading cases and trays by asking `clinic`
+//! - [`qr`]: codes as symbols for a camera
+//! - [`report`]: what a class can do, and how far the numbers can be trusted
+//! - [`roster`]: names for seats, kept on the instructor's device alone
+//!
+//! A hand-in carries responses only; what they are worth is worked out again
+//! on the instructor's device, by a [`task::Grader`]. Nothing here knows the
+//! clock or chance: days, moments and seeds come in as arguments.
+
+pub mod assignment;
+pub mod bank;
+pub mod cases;
+
+pub mod handin;
+pub mod qr;
+pub mod refusal;
+pub mod report;
+pub mod roster;
+pub mod task;
+mod wire;

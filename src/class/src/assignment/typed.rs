@@ -1,0 +1,330 @@
+//! The form of an assignment that is short enough to be typed: five groups of
+//! five, such as `22Y9C-0A5...`. It has room for one task without conditions.
+//!
+//! ```text
+//! version and kind of task   1 byte, the version in the high four bits
+//! bank                       2 bytes
+//! place of the task's name   1 byte
+//! how often                  1 byte; for a form, the number of questions
+//! seed                       4 bytes
+//! due day                    2 bytes
+//! flags                      1 byte: pass mark in steps of 5 from 25, tries, hints, alike
+//! title                      1 byte
+//! CRC-16                     2 bytes
+//! ```
+//!
+//! That is 24 letters, and the check symbol.
+
+use super::{Assignment, Day, Set};
+use crate::bank::Bank;
+use crate::refusal::{Check, Refusal};
+use crate::task::{Order, Task};
+use crate::wire::{
+    base32,
+    bytes::{Reader, Writer},
+    check,
+};
+
+/// The version that is written.
+const VERSION: u8 = 1;
+
+/// The letters of a code, with the check symbol.
+const LETTERS: usize = 25;
+
+/// The letters of a group.
+const GROUP: usize = 5;
+
+impl Assignment {
+    /// As a code that can be typed; none where it does not fit one: more than
+    /// one task, conditions on a case, a preference card, a pass mark that is
+    /// not a multiple of 5 from 25, more than three tries.
+    pub fn typed(&self, bank: &Bank) -> Option<String> {
+        let [set] = &self.tasks[..] else { return None };
+        if self.card.is_some() || self.bank != bank.version {
+            return None;
+        }
+        let (kind, name, times) = kind(set, bank)?;
+        let mut writer = Writer::default();
+        writer
+            .byte(VERSION << 4 | kind)
+            .two(self.bank.short())
+            .byte(name)
+            .byte(times)
+            .four(self.seed)
+            .two(self.due.map_or(0, |day| day.0))
+            .byte(self.flags()?)
+            .byte(self.title);
+        let sum = check::crc16(&writer.0);
+        writer.two(sum);
+        let letters = base32::encode(&writer.0);
+        let symbol = base32::symbol(&letters)?;
+        Some(grouped(&format!("{letters}{symbol}")))
+    }
+
+    fn flags(&self) -> Option<u8> {
+        let steps = self
+            .pass_mark
+            .checked_sub(25)
+            .filter(|over| over % 5 == 0)?
+            / 5;
+        let tries = Some(self.tries).filter(|&tries| tries < 4)?;
+        Some(steps << 4 | tries << 2 | u8::from(self.hints) << 1 | u8::from(self.alike))
+    }
+
+    /// Reads a code that was typed. Any case is read, `o` as 0, `i` and `l` as
+    /// 1; hyphens and blanks are passed over.
+    ///
+    /// # Errors
+    /// What is wrong with it.
+    pub fn read_typed(text: &str, bank: &Bank) -> Result<Self, Refusal> {
+        if text.len() > 4 * LETTERS {
+            return Err(Refusal::TooLarge);
+        }
+        let kept: Vec<char> = text
+            .chars()
+            .filter(|c| !u8::try_from(*c).is_ok_and(base32::passed_over))
+            .collect();
+        let (symbol, letters) = kept.split_last().ok_or(Refusal::Foreign)?;
+        let symbol = base32::tidied(*symbol).ok_or(Refusal::Damaged(Check::Letters))?;
+        let letters: String = letters.iter().collect();
+        let due = base32::symbol(&letters).ok_or(Refusal::Damaged(Check::Letters))?;
+        if kept.len() != LETTERS {
+            return Err(Refusal::Damaged(Check::Length));
+        }
+        if due != symbol {
+            return Err(Refusal::Damaged(Check::Symbol));
+        }
+        let bytes = base32::decode(&letters).ok_or(Refusal::Damaged(Check::Length))?;
+        let (before, sum) = bytes.split_at(bytes.len() - 2);
+        if Reader(sum).two() != Some(check::crc16(before)) {
+            return Err(Refusal::Damaged(Check::Checksum));
+        }
+        match before[0] >> 4 {
+            VERSION => {}
+            newer if newer > VERSION => return Err(Refusal::Newer(newer)),
+            _ => return Err(Refusal::Foreign),
+        }
+        let mut reader = Reader(&before[1..]);
+        if reader.two() != Some(bank.version.short()) {
+            return Err(Refusal::OtherBank);
+        }
+        read(before[0] & 15, reader, bank)
+            .filter(Self::sensible)
+            .ok_or(Refusal::Damaged(Check::Sense))
+    }
+}
+
+fn grouped(letters: &str) -> String {
+    let mut text = String::new();
+    for (place, letter) in letters.chars().enumerate() {
+        if place > 0 && place % GROUP == 0 {
+            text.push('-');
+        }
+        text.push(letter);
+    }
+    text
+}
+
+/// The kind of a task, the place of its name, and how often it is set.
+fn kind(set: &Set, bank: &Bank) -> Option<(u8, u8, u8)> {
+    let place = |names: &[String], id: &str| {
+        let place = names.iter().position(|name| name == id)?;
+        u8::try_from(place).ok()
+    };
+    Some(match &set.task {
+        Task::Form {
+            blueprint,
+            questions,
+        } if set.times == 1 => (
+            0,
+            place(&bank.blueprints, blueprint)?,
+            u8::try_from(*questions).ok()?,
+        ),
+        Task::Form { .. } => return None,
+        Task::Reading => (1, 0, set.times),
+        Task::Case(order) => {
+            let frame = order.frame.clone()?;
+            let bare = Order {
+                frame: Some(frame.clone()),
+                ..Order::default()
+            };
+            if *order != bare {
+                return None;
+            }
+            (2, place(&bank.frames, &frame)?, set.times)
+        }
+        Task::Mix(material) => (3, place(&bank.materials, material)?, set.times),
+        Task::Question(family) => (4, place(&bank.families, family)?, set.times),
+    })
+}
+
+fn read(kind: u8, mut reader: Reader<'_>, bank: &Bank) -> Option<Assignment> {
+    let place = usize::from(reader.byte()?);
+    let times = reader.byte()?;
+    let name = |names: &[String]| names.get(place).cloned();
+    let task = match kind {
+        0 => Task::Form {
+            blueprint: name(&bank.blueprints)?,
+            questions: u16::from(times),
+        },
+        1 => Task::Reading,
+        2 => Task::Case(Order {
+            frame: Some(name(&bank.frames)?),
+            ..Order::default()
+        }),
+        3 => Task::Mix(name(&bank.materials)?),
+        4 => Task::Question(name(&bank.families)?),
+        _ => return None,
+    };
+    let times = if kind == 0 { 1 } else { times };
+    let seed = reader.four()?;
+    let due = Some(reader.two()?).filter(|&day| day > 0).map(Day);
+    let flags = reader.byte()?;
+    let title = reader.byte()?;
+    reader.end()?;
+    Some(Assignment {
+        bank: bank.version,
+        title,
+        seed,
+        due,
+        pass_mark: 25 + 5 * (flags >> 4),
+        tries: flags >> 2 & 3,
+        hints: flags & 2 != 0,
+        alike: flags & 1 != 0,
+        card: None,
+        tasks: vec![Set { task, times }],
+    })
+}
+
+#[cfg(test)]
+mod tests {
+    use super::super::tests::example;
+    use super::*;
+    use crate::bank::Version;
+    use proptest::prelude::*;
+
+    fn bank() -> Bank {
+        Bank {
+            version: Version(0xcbf4_3926),
+            frames: vec!["deep-caries".into(), "other-visits".into()],
+            materials: vec!["zinc-oxide-eugenol".into()],
+            families: vec!["what-is-missing".into()],
+            blueprints: vec!["all".into()],
+        }
+    }
+
+    fn form() -> Assignment {
+        Assignment {
+            card: None,
+            tasks: vec![Set {
+                task: Task::Form {
+                    blueprint: "all".into(),
+                    questions: 60,
+                },
+                times: 1,
+            }],
+            ..example()
+        }
+    }
+
+    #[test]
+    fn it_can_be_typed_in_any_way() {
+        let set = form();
+        let code = set.typed(&bank()).unwrap();
+        assert_eq!(code.len(), 29, "{code}");
+        for typed in [
+            code.clone(),
+            code.to_lowercase(),
+            code.replace('-', ""),
+            code.replace('-', " "),
+            code.replace('0', "o").replace('1', "L"),
+        ] {
+            assert_eq!(
+                Assignment::read_typed(&typed, &bank()),
+                Ok(set.clone()),
+                "{typed}"
+            );
+        }
+    }
+
+    #[test]
+    fn what_does_not_fit_has_no_short_code() {
+        let card = Assignment {
+            card: Some("x".into()),
+            ..form()
+        };
+        let mark = Assignment {
+            pass_mark: 72,
+            ..form()
+        };
+        let tries = Assignment { tries: 9, ..form() };
+        for set in [example(), card, mark, tries] {
+            assert_eq!(set.typed(&bank()), None);
+        }
+    }
+
+    #[test]
+    fn every_wrong_letter_and_every_swap_of_neighbours_is_caught() {
+        let code = form().typed(&bank()).unwrap().replace('-', "").into_bytes();
+        let mut tried = code.clone();
+        for place in 0..code.len() {
+            for other in b"0123456789ABCDEFGHJKMNPQRSTVWXYZ*~$=U" {
+                if *other == code[place] {
+                    continue;
+                }
+                tried[place] = *other;
+                let text = std::str::from_utf8(&tried).unwrap();
+                let read = Assignment::read_typed(text, &bank());
+                assert!(matches!(read, Err(Refusal::Damaged(_))), "{text}: {read:?}");
+            }
+            tried[place] = code[place];
+            if place > 0 && code[place] != code[place - 1] {
+                tried.swap(place, place - 1);
+                let text = std::str::from_utf8(&tried).unwrap();
+                assert!(Assignment::read_typed(text, &bank()).is_err(), "{text}");
+                tried.swap(place, place - 1);
+            }
+        }
+    }
+
+    #[test]
+    fn a_code_for_other_lessons_is_refused_by_name() {
+        let code = form().typed(&bank()).unwrap();
+        let other = Bank {
+            version: Version(5),
+            ..bank()
+        };
+        assert_eq!(
+            Assignment::read_typed(&code, &other),
+            Err(Refusal::OtherBank)
+        );
+    }
+
+    proptest! {
+        #[test]
+        fn anything_can_be_typed(text in ".{0,40}", code in "[0-9A-Za-z*~$=-]{20,30}") {
+            let _ = Assignment::read_typed(&text, &bank());
+            let _ = Assignment::read_typed(&code, &bank());
+        }
+
+        #[test]
+        fn whatever_fits_comes_back(
+            seed: u32, title: u8, due in 1_u16.., pass in 5_u8..=20, tries in 0_u8..4,
+            hints: bool, alike: bool, times in 1_u8..=100, kind in 0..4,
+        ) {
+            let task = match kind {
+                0 => Task::Reading,
+                1 => Task::Mix("zinc-oxide-eugenol".into()),
+                2 => Task::Question("what-is-missing".into()),
+                _ => Task::Case(Order { frame: Some("other-visits".into()), ..Order::default() }),
+            };
+            let set = Assignment {
+                seed, title, due: Some(Day(due)), pass_mark: pass * 5, tries, hints, alike,
+                tasks: vec![Set { task, times }], ..form()
+            };
+            let code = set.typed(&bank()).unwrap();
+            prop_assert_eq!(Assignment::read_typed(&code, &bank()), Ok(set.clone()));
+            prop_assert_eq!(Assignment::read(&set.letters(), set.bank), Ok(set));
+        }
+    }
+}
