@@ -204,4 +204,22 @@ pub struct MixFault {
     pub mend: String,
     /// A tempting mend that does harm, and must not be done.
     pub never: String,
+    /// What of a mix shows this fault, where it can be told from the mix itself.
+    pub shows: Option<Shows>,
+}
+
+/// What of a mix shows a fault.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(rename_all = "kebab-case")]
+pub enum Shows {
+    /// It is thinner than it should be.
+    Thin,
+    /// It is thicker than it should be though its working time is not over.
+    Thick,
+    /// Its working time is over.
+    Past,
+    /// It is not mixed through: specks, lumps or streaks.
+    Unmixed,
+    /// It was mixed where water had condensed.
+    Wet,
 }

@@ -13,6 +13,7 @@ pub mod given;
 pub mod glossary;
 pub mod ids;
 pub mod items;
+pub mod kinetics;
 pub mod lesson;
 mod lookup;
 pub mod numbers;
@@ -51,6 +52,8 @@ pub struct Catalogue {
     pub instruments: Vec<items::Instrument>,
     /// The materials, family by family.
     pub materials: Vec<items::Material>,
+    /// How materials behave while they are mixed.
+    pub kinetics: Vec<kinetics::Kinetics>,
     /// The procedures and set-ups.
     pub procedures: Vec<procedures::Procedure>,
     /// The plans.
@@ -87,6 +90,7 @@ impl Catalogue {
             ("procedures and set-ups", self.procedures.len()),
             ("instruments", self.instruments.len()),
             ("materials", self.materials.len()),
+            ("materials mixed step by step", self.kinetics.len()),
             ("drawings", self.drawings.len()),
             ("lessons", self.lessons.len()),
             ("words of the trade", self.glossary.len()),

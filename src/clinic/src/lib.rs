@@ -8,6 +8,7 @@
 //! - [`preference`]: what one dentist wants done differently
 //! - [`difference`]: what a card changes, as a whole and wish by wish
 //! - [`timing`]: when the assistant has to start
+//! - [`mixing`]: a mix made by hand, from the first scoop to the hand-over
 //! - [`reading`]: what a tray is laid for
 //! - [`sequence`]: how well an ordered set-up was laid
 //! - [`space`]: proof over every patient that can be
@@ -22,6 +23,7 @@ pub mod case;
 pub mod difference;
 pub mod engine;
 pub mod layers;
+pub mod mixing;
 pub mod patient;
 pub mod plans;
 pub mod preference;

@@ -11,6 +11,7 @@ mod bedside;
 mod instruments;
 mod materials;
 mod mixing;
+mod mixing_model;
 mod patterns;
 mod plans;
 mod recall;

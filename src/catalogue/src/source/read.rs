@@ -101,6 +101,9 @@ impl Reading {
         for file in toml_files(&content.join("materials"), self) {
             self.list(&file, "material", |c| &mut c.materials);
         }
+        for file in toml_files(&content.join("kinetics"), self) {
+            self.list(&file, "kinetics", |c| &mut c.kinetics);
+        }
         for file in toml_files(&content.join("plans"), self) {
             self.list(&file, "plan", |c| &mut c.plans);
         }

@@ -5,6 +5,7 @@
 
 mod catalogue_parts;
 mod conditions;
+mod kinetics;
 mod glossary;
 mod known;
 mod lessons;
@@ -25,6 +26,7 @@ pub(super) fn check(reading: &mut Reading) {
         reading,
     };
     checker.parts(&catalogue);
+    checker.kinetics(&catalogue);
     checker.reasoning(&catalogue);
     checker.procedures(&catalogue);
     checker.lessons(&catalogue);
