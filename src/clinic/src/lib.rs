@@ -13,6 +13,7 @@
 //! - [`sequence`]: how well an ordered set-up was laid
 //! - [`space`]: proof over every patient that can be
 //! - [`case`]: patients drawn from frames, with their decisions
+//! - [`numbers`]: doses, teeth, instruments and dates worked out, and exercises in them
 //! - [`tooth`]: one tooth in every notation
 //!
 //! Nothing here knows a clinical fact: all of them come from the catalogue.
@@ -24,6 +25,7 @@ pub mod difference;
 pub mod engine;
 pub mod layers;
 pub mod mixing;
+pub mod numbers;
 pub mod patient;
 pub mod plans;
 pub mod preference;

@@ -27,6 +27,20 @@ impl Tooth {
             .then_some(Self { quadrant, place })
     }
 
+    /// All 52 teeth: permanent ones first, quarter by quarter, each from the midline.
+    pub fn all() -> impl Iterator<Item = Self> {
+        (11..=85).filter_map(Self::from_fdi)
+    }
+
+    /// The tooth at the same place on the other side of its jaw.
+    pub fn mirrored(self) -> Option<Self> {
+        let quadrant = match self.quadrant {
+            odd @ (1 | 3 | 5 | 7) => odd + 1,
+            even => even - 1,
+        };
+        Self::from_fdi(quadrant * 10 + self.place)
+    }
+
     /// Its two-digit FDI number.
     pub fn fdi(self) -> u8 {
         self.quadrant * 10 + self.place
@@ -167,5 +181,14 @@ mod tests {
     fn there_are_52_teeth() {
         let all = (0..=u8::MAX).filter_map(Tooth::from_fdi).count();
         assert_eq!(all, 32 + 20);
+        assert_eq!(Tooth::all().count(), all);
+    }
+
+    #[test]
+    fn the_other_side_of_a_jaw() {
+        for (fdi, other) in [(16, 26), (26, 16), (31, 41), (48, 38), (55, 65), (85, 75)] {
+            let tooth = Tooth::from_fdi(fdi).and_then(Tooth::mirrored);
+            assert_eq!(tooth, Tooth::from_fdi(other));
+        }
     }
 }

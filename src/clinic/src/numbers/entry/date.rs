@@ -1,0 +1,106 @@
+//! Reading a date. A day and a month that could change places are refused:
+//! `03/04/2026` is the third of April to some and the fourth of March to others.
+
+use super::{Refusal, refuse};
+use crate::numbers::civil::{Civil, MONTHS};
+
+/// Reads a date such as `2026-03-14`, `14 March 2026`, `March 14, 2026` or `14.3.2026`.
+///
+/// # Errors
+/// A sentence, if it is no date, the day does not exist, or day and month
+/// could change places.
+pub fn date(text: &str) -> Result<Civil, Refusal> {
+    let text = text.trim();
+    let parts: Vec<&str> = text
+        .split(|c: char| !c.is_alphanumeric())
+        .filter(|p| !p.is_empty())
+        .collect();
+    let [a, b, c] = parts.as_slice() else {
+        return refuse(format!(
+            "'{text}' is no date. Write it as 14 March 2026 or 2026-03-14."
+        ));
+    };
+    let (year, month, day) = match (month_named(a), month_named(b)) {
+        (Some(month), _) => (count(c), Some(month), count(b)),
+        (_, Some(month)) if a.len() == 4 => (count(a), Some(month), count(c)),
+        (_, Some(month)) => (count(c), Some(month), count(a)),
+        _ if a.len() == 4 => (count(a), count(b), count(c)),
+        _ => {
+            let (first, second) = (count(a), count(b));
+            let dots = text.contains('.');
+            match (first, second) {
+                (Some(x), Some(y)) if x <= 12 && y <= 12 && x != y && !dots => {
+                    return refuse(format!(
+                        "'{text}' can be read with the day first or the month first. Write the month as a word, or year-month-day."
+                    ));
+                }
+                (Some(x), Some(y)) if y > 12 && x <= 12 && !dots => (count(c), Some(x), Some(y)),
+                _ => (count(c), second, first),
+            }
+        }
+    };
+    let (Some(year), Some(month), Some(day)) = (year, month, day) else {
+        return refuse(format!(
+            "'{text}' is no date. Write it as 14 March 2026 or 2026-03-14."
+        ));
+    };
+    if year < 100 {
+        return refuse(format!("Write the year of '{text}' with four digits."));
+    }
+    let there = i32::try_from(year)
+        .ok()
+        .and_then(|year| Civil::new(year, month, day));
+    there.ok_or_else(|| Refusal(format!("There is no such day as '{text}'.")))
+}
+
+fn count(text: &str) -> Option<u32> {
+    text.parse().ok()
+}
+
+fn month_named(text: &str) -> Option<u32> {
+    let lower = text.to_lowercase();
+    let at = MONTHS.iter().position(|name| {
+        let name = name.to_lowercase();
+        lower.len() >= 3 && name.starts_with(&lower)
+    })?;
+    u32::try_from(at + 1).ok()
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn dates_are_understood() {
+        for text in [
+            "2026-03-14",
+            "14 March 2026",
+            "March 14, 2026",
+            "14 mar 2026",
+            "14.3.2026",
+            "14/3/2026",
+            "3/14/2026",
+            "2026 March 14",
+            "14. March 2026",
+        ] {
+            assert_eq!(date(text), Ok(Civil::new(2026, 3, 14).unwrap()), "{text}");
+        }
+        assert_eq!(date("3.4.2026"), Ok(Civil::new(2026, 4, 3).unwrap()));
+        assert_eq!(date("4/4/2026"), Ok(Civil::new(2026, 4, 4).unwrap()));
+    }
+
+    #[test]
+    fn the_rest_is_refused_with_the_reason() {
+        for (text, words) in [
+            ("3/4/2026", "day first or the month first"),
+            ("30 February 2026", "no such day"),
+            ("2026-13-01", "no such day"),
+            ("14 March 26", "four digits"),
+            ("next week", "no date"),
+            ("", "no date"),
+        ] {
+            let refusal = date(text).expect_err(text);
+            assert!(refusal.0.contains(words), "{text}: {refusal}");
+        }
+    }
+}
