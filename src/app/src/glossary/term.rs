@@ -2,7 +2,7 @@
 
 use super::said;
 use crate::{
-    parts::{page::Page, sources::SourceNotes},
+    parts::{capital::capital, page::Page, sources::SourceNotes},
     place::{Place, View},
     procedures::lesson_place,
     shell::NotHere,
@@ -79,11 +79,4 @@ fn lessons(catalogue: &'static Catalogue, term: &Term) -> Vec<(&'static str, Pla
     let lessons = catalogue.lessons.iter().filter(uses);
     let link = |it: &'static lesson::Lesson| (it.title.as_str(), lesson_place(catalogue, &it.id));
     lessons.map(link).collect()
-}
-
-/// The word as a heading.
-fn capital(word: &str) -> String {
-    let mut letters = word.chars();
-    let first = letters.next().map(char::to_uppercase);
-    first.into_iter().flatten().chain(letters).collect()
 }

@@ -3,6 +3,7 @@
 use super::{Family, families, slug};
 use crate::{
     parts::{
+        capital::capital,
         drawing::ItemDrawing,
         icon::{Icon, icon},
         page::Page,
@@ -36,7 +37,7 @@ fn family(family: Family) -> impl IntoView {
         <li>
             <a class="plate-family" href=to data-test=format!("family-{}", slug(family.name))>
                 <span class="plate-family-name">
-                    <strong>{family.name}</strong>
+                    <strong>{capital(family.name)}</strong>
                     <span class="picker-count">{count}</span>
                     {icon(Icon::Onwards)}
                 </span>

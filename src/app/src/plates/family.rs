@@ -4,6 +4,7 @@ use super::{families, slug};
 use crate::{
     browser::address::Address,
     parts::{
+        capital::capital,
         choice::{Choice, Choosable},
         drawing::{ItemDrawing, Labels, Scale, WorkingEnd},
         icon::{Icon, icon},
@@ -35,10 +36,9 @@ pub fn PlatesScreen(
         move |value: String| address.amend(Place::Plates(family.clone(), value == "hidden"))
     };
     let beside = |at: Option<usize>, words: &'static str| {
-        let other = at.and_then(|at| all.get(at))?;
-        let to = move || Place::Plates(slug(other.name), hidden.get()).fragment();
-        let to = to();
-        Some(view! { <a class="button button-quiet" href=to>{words} {other.name}</a> })
+        let name = all.get(at?)?.name;
+        let to = move || Place::Plates(slug(name), hidden.get()).fragment();
+        Some(view! { <a class="button button-quiet" href=to>{words} {name}</a> })
     };
     let (before, after) = (
         beside(at.checked_sub(1), "Before: "),
@@ -58,7 +58,7 @@ pub fn PlatesScreen(
     ];
     let chosen = Signal::derive(move || if hidden.get() { "hidden" } else { "shown" }.to_string());
     view! {
-        <Page title=all[at].name over="Plates" up=Place::AllPlates.fragment()>
+        <Page title=capital(all[at].name) over="Plates" up=Place::AllPlates.fragment()>
             <Choice legend="Names" options chosen choose test="names" />
             <ul class="plates" data-test="plates">{plates}</ul>
             <div class="actions">

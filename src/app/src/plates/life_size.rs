@@ -5,6 +5,7 @@ use super::{families, slug};
 use crate::{
     browser::printer,
     parts::{
+        capital::capital,
         drawing::{self, Labels, life_size_svg},
         icon::{Icon, icon},
         page::Page,
@@ -37,7 +38,7 @@ pub fn LifeSizeScreen(
         Drawn::Family(family) => Place::Plates(family, false),
     };
     view! {
-        <Page title=format!("{name}, life size") over=name up=up.fragment()>
+        <Page title=format!("{}, life size", capital(name)) over=capital(name) up=up.fragment()>
             <div class="print-choices">
                 <p class="hint">
                     "Print at 100 %, not fitted to the page, and lay a ruler on the bar. A screen shows the size only roughly."
@@ -69,9 +70,6 @@ fn figure(item: Item<'static>) -> impl IntoView {
 /// A bar of 50 mm with a mark every 10 mm.
 #[component]
 fn CheckBar() -> impl IntoView {
-    let marks: String = (0..=5)
-        .map(|ten| format!("M{} 1v4", ten * 10 + 1))
-        .collect();
     view! {
         <figure class="check-bar">
             <svg
@@ -83,7 +81,7 @@ fn CheckBar() -> impl IntoView {
                 aria-label="A bar of 50 millimetres"
                 data-test="check-bar"
             >
-                <path class="d-line" d=format!("M1 3h50{marks}") />
+                <path class="d-line" d="M1 3h50M1 1v4M11 1v4M21 1v4M31 1v4M41 1v4M51 1v4" />
             </svg>
             <figcaption>"This bar is 50 mm long on a true print."</figcaption>
         </figure>
