@@ -7,6 +7,7 @@ use anyhow::{Result, anyhow};
 use catalogue::Catalogue;
 use clinic::Clinic;
 
+use crate::complete;
 use crate::repo::Repo;
 
 /// Content without a fault.
@@ -39,6 +40,17 @@ impl Content {
     /// How much there is of each kind.
     pub fn counts(&self) -> Vec<(&'static str, usize)> {
         self.0.counts()
+    }
+
+    /// Whether there is enough of each kind, nothing out of use and nothing typed twice.
+    ///
+    /// # Errors
+    /// Everything that is missing, orphaned or retyped, one a line.
+    pub fn complete(&self) -> Result<()> {
+        match complete::faults(&self.0) {
+            faults if faults.is_empty() => Ok(()),
+            faults => Err(faulty(&faults)),
+        }
     }
 
     /// Runs every patient that can be through the rules.

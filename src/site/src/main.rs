@@ -8,6 +8,7 @@ mod bench;
 mod build;
 mod check;
 mod command;
+mod complete;
 mod content;
 mod doctor;
 mod needs;

@@ -1,6 +1,6 @@
 //! The parts of a visit, and what a whole visit comes to.
 
-use super::choice::Decision;
+use super::{choice::Decision, draw::Case};
 
 /// A part of a visit. Every visit runs through them in this order; a part may
 /// have no decision in it, so naming them all gives nothing away.
@@ -55,6 +55,19 @@ impl Decision {
             "tell" | "interval" | "checks" | "sooner" => Part::Return,
             _ => Part::Plan,
         }
+    }
+}
+
+impl Case {
+    /// What the answers to its decisions come to, out of 100, each answer as
+    /// [`Decision::grade`] takes it. A decision without an answer counts nothing.
+    pub fn marks(&self, answers: &[Vec<String>]) -> u8 {
+        let mark = |(at, decision): (usize, &Decision)| {
+            let answer = answers.get(at).map_or(&[][..], Vec::as_slice);
+            decision.grade(answer).per_cent
+        };
+        let marks: Vec<u8> = self.decisions.iter().enumerate().map(mark).collect();
+        overall(&marks)
     }
 }
 
