@@ -8,6 +8,7 @@
 //! - [`cases`]: grading cases and trays by asking `clinic`
 //! - [`qr`]: codes as symbols for a camera
 //! - [`report`]: what a class can do, and how far the numbers can be trusted
+//! - [`exchange`]: tables, calendars and packages for other systems
 //! - [`roster`]: names for seats, kept on the instructor's device alone
 //!
 //! A hand-in carries responses only; what they are worth is worked out again
@@ -18,6 +19,7 @@ pub mod assignment;
 pub mod bank;
 pub mod cases;
 
+pub mod exchange;
 pub mod handin;
 pub mod qr;
 pub mod refusal;

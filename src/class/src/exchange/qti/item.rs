@@ -1,0 +1,144 @@
+//! One question as an item.
+
+use super::super::xml::escaped;
+use clinic::case::{Decision, Form};
+use clinic::standing::Standing;
+use core::fmt::Write;
+
+/// What answers a question fully: ids of its options.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum Expected {
+    /// One of them.
+    One(String),
+    /// All of these, in no order.
+    All(Vec<String>),
+    /// All options, in this order.
+    Order(Vec<String>),
+}
+
+/// A question with its options.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Question {
+    /// Its id, unique in a package.
+    pub id: String,
+    /// A short name.
+    pub title: String,
+    /// What is told before it; can be empty.
+    pub lead: String,
+    /// The question.
+    pub prompt: String,
+    /// The options: id and label.
+    pub options: Vec<(String, String)>,
+    /// The answer.
+    pub answer: Expected,
+}
+
+impl Question {
+    /// A decision of a case as a question. The answer is one that scores full
+    /// marks; other ways that are taught cannot be told apart from wrong ones
+    /// in the form. A tray becomes the question which things belong on it, as
+    /// its order has stages. None where there is nothing to choose.
+    pub fn of(id: &str, decision: &Decision) -> Option<Self> {
+        let answer = match decision.form {
+            Form::One => Expected::One(decision.best_answer().into_iter().next()?),
+            Form::All => Expected::All(decision.best_answer()),
+            Form::Tray { .. } => Expected::All(
+                decision
+                    .choices
+                    .iter()
+                    .filter(|c| c.standing == Standing::Right)
+                    .map(|c| c.id.clone())
+                    .collect(),
+            ),
+            Form::Order(_) => Expected::Order(decision.best_answer()),
+        };
+        let prompt = match decision.form {
+            Form::Tray { .. } => format!(
+                "{} (Choose what belongs; the order does not count here.)",
+                decision.question
+            ),
+            _ => decision.question.clone(),
+        };
+        (!decision.choices.is_empty()).then(|| Self {
+            id: id.into(),
+            title: decision.name.clone(),
+            lead: decision.lead.clone(),
+            prompt,
+            options: decision
+                .choices
+                .iter()
+                .map(|c| (c.id.clone(), c.label.clone()))
+                .collect(),
+            answer,
+        })
+    }
+
+    /// The item as XML.
+    pub fn xml(&self) -> String {
+        let (cardinality, right): (&str, Vec<&String>) = match &self.answer {
+            Expected::One(id) => ("single", vec![id]),
+            Expected::All(ids) => ("multiple", ids.iter().collect()),
+            Expected::Order(ids) => ("ordered", ids.iter().collect()),
+        };
+        let mut values = String::new();
+        for id in right {
+            // Writing to a String cannot fail.
+            let _ = writeln!(values, "      <value>{}</value>", identifier(id));
+        }
+        let mut options = String::new();
+        for (id, label) in &self.options {
+            let _ = writeln!(
+                options,
+                "      <simpleChoice identifier=\"{}\">{}</simpleChoice>",
+                identifier(id),
+                escaped(label)
+            );
+        }
+        let (element, bound) = match self.answer {
+            Expected::One(_) => ("choiceInteraction", " maxChoices=\"1\""),
+            Expected::All(_) => ("choiceInteraction", " maxChoices=\"0\""),
+            Expected::Order(_) => ("orderInteraction", ""),
+        };
+        let lead = match self.lead.as_str() {
+            "" => String::new(),
+            lead => format!("    <p>{}</p>\n", escaped(lead)),
+        };
+        format!(
+            r#"<?xml version="1.0" encoding="UTF-8"?>
+<assessmentItem xmlns="http://www.imsglobal.org/xsd/imsqti_v2p2"
+    xmlns:xsi="http://www.w3.org/2001/XMLSchema-instance"
+    xsi:schemaLocation="http://www.imsglobal.org/xsd/imsqti_v2p2 http://www.imsglobal.org/xsd/qti/qtiv2p2/imsqti_v2p2.xsd"
+    identifier="{id}" title="{title}" adaptive="false" timeDependent="false">
+  <responseDeclaration identifier="RESPONSE" cardinality="{cardinality}" baseType="identifier">
+    <correctResponse>
+{values}    </correctResponse>
+  </responseDeclaration>
+  <outcomeDeclaration identifier="SCORE" cardinality="single" baseType="float">
+    <defaultValue>
+      <value>0</value>
+    </defaultValue>
+  </outcomeDeclaration>
+  <itemBody>
+{lead}    <{element} responseIdentifier="RESPONSE" shuffle="false"{bound}>
+      <prompt>{prompt}</prompt>
+{options}    </{element}>
+  </itemBody>
+  <responseProcessing template="http://www.imsglobal.org/question/qti_v2p2/rptemplates/match_correct"/>
+</assessmentItem>
+"#,
+            id = identifier(&self.id),
+            title = escaped(&self.title),
+            prompt = escaped(&self.prompt),
+        )
+    }
+}
+
+/// An id as the form allows it: it begins with a letter, and goes on in
+/// letters, digits, hyphens, underscores and points.
+pub(super) fn identifier(id: &str) -> String {
+    let plain = id.chars().map(|c| match c {
+        c if c.is_ascii_alphanumeric() || matches!(c, '-' | '_' | '.') => c,
+        _ => '_',
+    });
+    std::iter::once('i').chain(plain).collect()
+}

@@ -1,0 +1,281 @@
+//! What a running package tells the school's system. The limits of the
+//! standard are kept here, as some systems let too much pass and lose it.
+
+use core::fmt;
+
+/// The most letters of what is kept between two sittings.
+pub const MOST_SUSPENDED: usize = 4096;
+
+/// The most letters of an id or an answer.
+const MOST_LETTERS: usize = 255;
+
+/// How far the student is.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Status {
+    /// Begun.
+    Incomplete,
+    /// Done, with enough right.
+    Passed,
+    /// Done, with too few right.
+    Failed,
+}
+
+/// The kind of an interaction.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Kind {
+    /// One option or several.
+    Choice,
+    /// Options in order.
+    Sequencing,
+    /// A number.
+    Numeric,
+}
+
+/// A graded answer.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Interaction {
+    /// Its id: letters, digits, hyphens, underscores and points.
+    pub id: String,
+    /// Its kind.
+    pub kind: Kind,
+    /// What was answered: options by their places, up to 36 of them; none for
+    /// a number.
+    pub taken: Vec<u16>,
+    /// The number that was answered, in thousandths.
+    pub number: Option<i64>,
+    /// Whether it is right.
+    pub right: bool,
+    /// The time of day at which it was answered, in seconds from midnight.
+    pub at: u32,
+    /// The seconds that it took.
+    pub seconds: u32,
+}
+
+/// A sitting, as far as the system is told of it.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Session {
+    /// How far the student is.
+    pub status: Status,
+    /// How many items are right.
+    pub right: u32,
+    /// Of how many.
+    pub asked: u32,
+    /// The seconds since the package was opened.
+    pub seconds: u64,
+    /// What the page needs to go on another time: plain letters.
+    pub suspended: String,
+    /// The number of interactions that the system has been told of before.
+    pub told: usize,
+    /// The interactions that are new.
+    pub interactions: Vec<Interaction>,
+}
+
+/// Why a sitting cannot be told.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum ScormError {
+    /// What is to be kept is too long, by its letters.
+    Suspended(usize),
+    /// What is to be kept has a letter that systems lose.
+    Letters,
+    /// An id is empty, too long, or has letters that no id has.
+    Id(String),
+    /// An answer does not fit: too many options, or a place beyond the 36 that have a letter.
+    Answer(String),
+}
+
+impl fmt::Display for ScormError {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        match self {
+            Self::Suspended(letters) => write!(
+                f,
+                "The school's system keeps {MOST_SUSPENDED} letters between two sittings; this one has {letters}. Finish it in one sitting."
+            ),
+            Self::Letters => f.write_str("The school's system keeps plain letters only between two sittings. Finish it in one sitting."),
+            Self::Id(id) => write!(f, "The school's system does not take this as the name of a question: {id}"),
+            Self::Answer(id) => write!(f, "The school's system has no room for the answer to: {id}"),
+        }
+    }
+}
+
+impl core::error::Error for ScormError {}
+
+impl Session {
+    /// The names and values to set, in order.
+    ///
+    /// # Errors
+    /// [`ScormError`] where the standard has no room for something.
+    pub fn values(&self) -> Result<Vec<(String, String)>, ScormError> {
+        let letters = self.suspended.chars().count();
+        if letters > MOST_SUSPENDED {
+            return Err(ScormError::Suspended(letters));
+        }
+        if !self.suspended.bytes().all(|b| (32..127).contains(&b)) {
+            return Err(ScormError::Letters);
+        }
+        let status = match self.status {
+            Status::Incomplete => "incomplete",
+            Status::Passed => "passed",
+            Status::Failed => "failed",
+        };
+        let exit = if self.status == Status::Incomplete {
+            "suspend"
+        } else {
+            ""
+        };
+        let mut values: Vec<(String, String)> = [
+            ("cmi.core.lesson_status", status.to_owned()),
+            ("cmi.core.score.min", "0".into()),
+            ("cmi.core.score.max", "100".into()),
+            ("cmi.core.score.raw", self.score()),
+            ("cmi.core.session_time", span(self.seconds)),
+            ("cmi.suspend_data", self.suspended.clone()),
+            ("cmi.core.exit", exit.into()),
+        ]
+        .map(|(name, value)| (name.to_owned(), value))
+        .into();
+        for (number, interaction) in (self.told..).zip(&self.interactions) {
+            let named = |(part, value): (&str, String)| {
+                (format!("cmi.interactions.{number}.{part}"), value)
+            };
+            values.extend(interaction.values()?.into_iter().map(named));
+        }
+        Ok(values)
+    }
+
+    /// Per cent right, with two digits after the point. What is left over is
+    /// given up, so that a score below the pass mark never reads as the mark.
+    fn score(&self) -> String {
+        let right = u64::from(self.right.min(self.asked));
+        let hundredths = (right * 10_000)
+            .checked_div(u64::from(self.asked))
+            .unwrap_or(0);
+        format!("{}.{:02}", hundredths / 100, hundredths % 100)
+    }
+}
+
+impl Interaction {
+    fn values(&self) -> Result<Vec<(&'static str, String)>, ScormError> {
+        let id_letter = |b: u8| b.is_ascii_alphanumeric() || matches!(b, b'-' | b'_' | b'.');
+        if self.id.is_empty() || self.id.len() > MOST_LETTERS || !self.id.bytes().all(id_letter) {
+            return Err(ScormError::Id(self.id.clone()));
+        }
+        let kind = match self.kind {
+            Kind::Choice => "choice",
+            Kind::Sequencing => "sequencing",
+            Kind::Numeric => "numeric",
+        };
+        let result = if self.right { "correct" } else { "wrong" };
+        let day = u64::from(self.at) % 86_400;
+        Ok(vec![
+            ("id", self.id.clone()),
+            ("type", kind.into()),
+            (
+                "time",
+                format!("{:02}:{:02}:{:02}", day / 3600, day / 60 % 60, day % 60),
+            ),
+            ("student_response", self.answer()?),
+            ("result", result.into()),
+            ("latency", span(self.seconds.into())),
+        ])
+    }
+
+    fn answer(&self) -> Result<String, ScormError> {
+        if let Some(number) = self.number {
+            let sign = if number < 0 { "-" } else { "" };
+            let size = number.unsigned_abs();
+            return Ok(format!("{sign}{}.{:03}", size / 1000, size % 1000));
+        }
+        let letters: Option<Vec<String>> = self.taken.iter().map(|&place| letter(place)).collect();
+        letters
+            .map(|letters| letters.join(","))
+            .filter(|answer| answer.len() <= MOST_LETTERS)
+            .ok_or_else(|| ScormError::Answer(self.id.clone()))
+    }
+}
+
+/// The letter of an option: the standard has one letter or digit for each.
+fn letter(place: u16) -> Option<String> {
+    // Letters come before digits.
+    char::from_digit((u32::from(place) + 10) % 36, 36)
+        .filter(|_| place < 36)
+        .map(String::from)
+}
+
+/// `HHHH:MM:SS.SS`, up to the longest span that the form has.
+fn span(seconds: u64) -> String {
+    let seconds = seconds.min(9999 * 3600 + 3599);
+    format!(
+        "{:04}:{:02}:{:02}.00",
+        seconds / 3600,
+        seconds / 60 % 60,
+        seconds % 60
+    )
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    fn session() -> Session {
+        Session {
+            status: Status::Passed,
+            right: 2,
+            asked: 3,
+            seconds: 3725,
+            suspended: "1.2.3".into(),
+            told: 4,
+            interactions: vec![Interaction {
+                id: "0.liner".into(),
+                kind: Kind::Choice,
+                taken: vec![0, 25, 26, 35],
+                number: None,
+                right: true,
+                at: 50_400,
+                seconds: 12,
+            }],
+        }
+    }
+
+    #[test]
+    fn a_sitting_is_told_in_the_words_of_the_standard() {
+        let values = session().values().unwrap();
+        let value = |name: &str| {
+            values
+                .iter()
+                .find(|(n, _)| n == name)
+                .map(|(_, v)| v.as_str())
+        };
+        for (name, wanted) in [
+            ("cmi.core.lesson_status", "passed"),
+            ("cmi.core.score.raw", "66.66"),
+            ("cmi.core.session_time", "0001:02:05.00"),
+            ("cmi.suspend_data", "1.2.3"),
+            ("cmi.core.exit", ""),
+            ("cmi.interactions.4.id", "0.liner"),
+            ("cmi.interactions.4.time", "14:00:00"),
+            ("cmi.interactions.4.student_response", "a,z,0,9"),
+            ("cmi.interactions.4.result", "correct"),
+            ("cmi.interactions.4.latency", "0000:00:12.00"),
+        ] {
+            assert_eq!(value(name), Some(wanted), "{name}");
+        }
+    }
+
+    #[test]
+    fn what_the_standard_has_no_room_for_is_refused() {
+        let mut long = session();
+        long.suspended = "x".repeat(4096);
+        assert!(long.values().is_ok());
+        long.suspended.push('x');
+        assert_eq!(long.values(), Err(ScormError::Suspended(4097)));
+        let mut id = session();
+        id.interactions[0].id = "a b".into();
+        assert_eq!(id.values(), Err(ScormError::Id("a b".into())));
+        let mut place = session();
+        place.interactions[0].taken = vec![36];
+        assert_eq!(place.values(), Err(ScormError::Answer("0.liner".into())));
+        let mut time = session();
+        time.seconds = u64::MAX;
+        assert_eq!(time.values().unwrap()[4].1, "9999:59:59.00");
+    }
+}
