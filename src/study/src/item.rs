@@ -24,7 +24,7 @@ pub struct Difficulty {
 }
 
 impl Level {
-    /// The difficulty that a level stands for until answers are counted (ME 2.4):
+    /// The difficulty that a level stands for until answers are counted:
     /// one logit from level to level, known to 0.7.
     pub fn difficulty(self) -> Difficulty {
         let mean = match self {

@@ -1,5 +1,5 @@
 //! Ability against adaptive quadrature and root finding in scipy, and against
-//! PyPI mirt, girth and catsim (ME 2.3; the files give versions and tolerances);
+//! the Python packages mirt, girth and catsim (the files give versions and tolerances);
 //! LSAT section 6 (Bock and Lieberman 1970) with item parameters fitted there.
 
 use serde::Deserialize;
@@ -157,7 +157,7 @@ struct Fitted {
 fn abilities_on_lsat_section_6_agree_for_all_patterns_and_models() {
     let text = include_str!("../../../tests/fixtures/lsat6.json");
     let lsat: Lsat = serde_json::from_str(text).expect("the fixture is JSON");
-    // The true data, not another set that goes by its name (ME 8.1).
+    // The true data, not another set that goes by its name.
     agree(lsat.frequencies.iter().sum(), 1000.0, 0.0, "examinees");
     assert_eq!(lsat.mml.len(), 3);
     for (name, model) in &lsat.mml {

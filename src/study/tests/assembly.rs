@@ -1,5 +1,5 @@
-//! Forms against the exact optimum of an integer program (scipy milp with HiGHS;
-//! ME 3, the file gives versions): quotas exactly, every hard rule, and at least
+//! Forms against the exact optimum of an integer program (scipy milp with `HiGHS`;
+//! the file gives versions): quotas exactly, every hard rule, and at least
 //! 0.97 of the most information.
 
 use serde::Deserialize;
@@ -20,7 +20,8 @@ struct Fixture {
 struct Quota {
     weights: Vec<f64>,
     n: usize,
-    quota: Vec<usize>,
+    #[serde(rename = "quota")]
+    wanted: Vec<usize>,
 }
 
 #[derive(Deserialize)]
@@ -104,7 +105,7 @@ fn check_hard_rules(case: &Case, places: &[usize], what: &str) {
 #[test]
 fn every_quota_agrees() {
     for q in fixture().quotas {
-        assert_eq!(quotas(&q.weights, q.n), q.quota, "{:?} {}", q.weights, q.n);
+        assert_eq!(quotas(&q.weights, q.n), q.wanted, "{:?} {}", q.weights, q.n);
     }
 }
 

@@ -1,5 +1,5 @@
 //! Intervals, beta posteriors, forecasts, the sequential test and knowledge
-//! tracing against scipy, statsmodels and hmmlearn (ME 2; the file gives versions
+//! tracing against scipy, statsmodels and hmmlearn (the file gives versions
 //! and tolerances).
 
 use serde::Deserialize;
@@ -21,6 +21,8 @@ struct Fixture {
 }
 
 type Ends = [f64; 2];
+
+type Method = fn(usize, usize, f64) -> Interval;
 
 #[derive(Deserialize)]
 struct Proportion {
@@ -111,7 +113,7 @@ fn right(answers: &[u8]) -> Vec<bool> {
 #[test]
 fn every_interval_for_a_share_agrees() {
     let fixture = fixture();
-    let methods: [(&str, fn(usize, usize, f64) -> Interval); 7] = [
+    let methods: [(&str, Method); 7] = [
         ("wilson", wilson),
         ("scipy_wilson", wilson),
         ("scipy_wilsoncc", wilson_corrected),

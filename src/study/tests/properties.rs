@@ -247,18 +247,18 @@ fn check_hard_rules(bank: &Bank, form: &Form, request: &Request, what: &str) {
 
 #[test]
 fn forms_obey_every_hard_rule() {
-    let bank = bank(240, 9);
+    let bank = bank(160, 9);
     for seed in 0..SEEDS {
         let mut chance = Chance::new(seed);
-        let size = 10 + 2 * chance.below(11);
+        let size = 10 + chance.below(13);
         let mode = if seed % 2 == 0 {
             Mode::Shared
         } else {
             Mode::Personal {
-                showings: (0..240)
+                showings: (0..160)
                     .map(|_| u32::try_from(chance.below(4)).unwrap())
                     .collect(),
-                recent: (0..40).map(|_| chance.below(240)).collect(),
+                recent: (0..25).map(|_| chance.below(160)).collect(),
             }
         };
         let request = Request {

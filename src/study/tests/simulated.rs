@@ -20,7 +20,7 @@ struct Forecast {
 
 /// Students from N(0, 1) after `tries` first answers, and a form of 100 that is
 /// harder than what they practised on by N(`harder`, `spread`) logits; pass at 70
-/// (as in ME 2.7).
+/// (the setting of the simulation that the readiness bands rest on, in Python with numpy).
 fn forecasts(
     tries: usize,
     students: usize,
@@ -98,7 +98,7 @@ fn readiness_is_calibrated_when_the_model_is_right() {
 
 #[test]
 fn a_harder_form_turns_out_as_published_and_is_not_promised() {
-    // ME 2.7: predicted .34 -> .06, .66 -> .24, .95 -> .78 where the form is 0.4
+    // An independent simulation in Python with numpy: predicted .34 -> .06, .66 -> .24, .95 -> .78 where the form is 0.4
     // logits harder than ours, after 80 answers and without widening.
     let (list, _) = forecasts(80, 1000, 0.4, 0.0, 0.0);
     let published = [(0.34, 0.06), (0.66, 0.24), (0.95, 0.78)];

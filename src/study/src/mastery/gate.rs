@@ -41,7 +41,7 @@ pub struct Sequential {
 }
 
 impl Default for Sequential {
-    /// 60 % against 85 %, one error in ten either way, 40 answers at most (ME 2.6).
+    /// 60 % against 85 %, one error in ten either way, 40 answers at most.
     fn default() -> Self {
         Self {
             p0: 0.60,

@@ -16,7 +16,7 @@ pub struct KnowledgeTracing {
 }
 
 impl Default for KnowledgeTracing {
-    /// Fixed, because a student gives too little to fit them (ME 2.2).
+    /// Fixed, because a student gives too little to fit them.
     fn default() -> Self {
         Self {
             start: 0.3,

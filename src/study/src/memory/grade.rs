@@ -35,7 +35,7 @@ impl Grade {
             .find(|grade| grade.number() == number)
     }
 
-    /// The grade of an answer (ME 1.3): wrong is a miss; right with a hint,
+    /// The grade of an answer: wrong is a miss; right with a hint,
     /// slow for this student, or marked unsure is strained; right is recalled.
     pub fn of(answer: &Answer, slow: bool) -> Self {
         if !answer.right {

@@ -164,7 +164,7 @@ mod tests {
 
     #[test]
     fn four_reviews_on_the_due_day_give_the_worked_intervals() {
-        // ME 1.1, worked with PyPI fsrs 6.3.2.
+        // Worked with the Python package fsrs 6.3.2.
         let model = Model::default();
         let mut state = model.first(Grade::Recalled);
         let mut intervals = Vec::new();
