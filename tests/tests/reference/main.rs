@@ -8,6 +8,8 @@
 )]
 
 mod bedside;
+mod doses;
+mod figures;
 mod instruments;
 mod materials;
 mod mixing;

@@ -200,7 +200,7 @@ impl Checker<'_> {
 
     /// The lists whose entries carry one field `sources`.
     fn number_sources(&mut self, numbers: &Numbers) {
-        fn of<'n, T>(list: &'n [T], sources: fn(&T) -> &Vec<SourceId>) -> Vec<&'n Vec<SourceId>> {
+        fn of<T>(list: &[T], sources: fn(&T) -> &Vec<SourceId>) -> Vec<&Vec<SourceId>> {
             list.iter().map(sources).collect()
         }
         let lists: [(&'static str, Vec<&Vec<SourceId>>); 11] = [

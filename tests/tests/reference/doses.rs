@@ -1,0 +1,693 @@
+//! Local anaesthesia: the arithmetic of published tables and examples, every
+//! cap and rounding edge, and the same doses computed a second way.
+
+use crate::bedside::clinic;
+use catalogue::numbers::{Heart, Numbers};
+use clinic::numbers::{
+    dose::{Binding, Given, Maximum, Second, Sitting, allowed_drug, contents, dilution_of},
+    entry::{Strength, Volume, Weight},
+    exact::Exact,
+    tools::{Entries, Tool},
+    working::DOSE_FRAME,
+};
+use num_rational::Ratio;
+use proptest::prelude::*;
+
+const LIDOCAINE_LABEL: &str = "label of lidocaine 2 % with epinephrine";
+const ARTICAINE_LABEL: &str = "label of articaine 4 %";
+const MEPIVACAINE_LABEL: &str = "label of mepivacaine 3 % and 2 %";
+const TABLES: &str = "Malamed, tables of maximum doses and of mg in a cartridge";
+const ARTICLE: &str = "trade article on maximum doses, worked example";
+const ARITHMETIC: &str = "arithmetic on a figure named beside it";
+
+fn exact(text: &str) -> Exact {
+    clinic::numbers::entry::number(text).expect(text)
+}
+
+fn maximum(rules: &str, solution: &str, volume: &str, weight: &str, heart: Heart) -> Maximum {
+    let clinic = clinic();
+    let numbers = &clinic.catalogue().numbers;
+    Sitting {
+        rules: numbers.rules(rules).expect(rules),
+        solution: numbers.solution(solution).expect(solution),
+        volume: Volume::read(volume).expect(volume),
+        weight: Weight::read(weight).expect(weight),
+        heart,
+        years: None,
+    }
+    .maximum(numbers)
+    .unwrap_or_else(|why| panic!("{rules}, {solution}: {why}"))
+}
+
+#[test]
+fn milligrams_in_a_cartridge() {
+    // Solution, volume, mg of drug, mg of vasoconstrictor (empty: none), source.
+    for (solution, volume, mg, thin, source) in [
+        ("lidocaine-100", "1.8", "36", "0.018", TABLES),
+        ("lidocaine-100", "1.7", "34", "0.017", ARITHMETIC),
+        ("lidocaine-50", "1.8", "36", "0.036", ARITHMETIC),
+        ("articaine-100", "1.7", "68", "0.017", ARITHMETIC),
+        ("articaine-100", "1.8", "72", "0.018", TABLES),
+        ("articaine-200", "1.8", "72", "0.009", ARITHMETIC),
+        ("articaine-200", "1.7", "68", "0.0085", ARITHMETIC),
+        ("mepivacaine-plain", "1.7", "51", "", MEPIVACAINE_LABEL),
+        ("mepivacaine-plain", "1.8", "54", "", TABLES),
+        (
+            "mepivacaine-levonordefrin",
+            "1.7",
+            "34",
+            "0.085",
+            MEPIVACAINE_LABEL,
+        ),
+        ("mepivacaine-levonordefrin", "1.8", "36", "0.09", TABLES),
+        ("prilocaine-plain", "1.8", "72", "", TABLES),
+        ("prilocaine-200", "1.7", "68", "0.0085", ARITHMETIC),
+        ("bupivacaine-200", "1.8", "9", "0.009", TABLES),
+        ("bupivacaine-200", "1.7", "8.5", "0.0085", ARITHMETIC),
+    ] {
+        let clinic = clinic();
+        let solution = clinic
+            .catalogue()
+            .numbers
+            .solution(solution)
+            .expect(solution);
+        let done = contents(
+            Strength::percent(solution.percent),
+            dilution_of(solution).map(|d| ("vasoconstrictor", d)),
+            Volume::read(volume).expect(volume),
+            Exact::whole(1),
+        );
+        assert_eq!(
+            done.drug,
+            exact(mg),
+            "{}, {volume} mL ({source})",
+            solution.name
+        );
+        let thin = (!thin.is_empty()).then(|| exact(thin));
+        assert_eq!(done.vasoconstrictor, thin, "{} ({source})", solution.name);
+    }
+}
+
+#[test]
+fn the_most_of_a_drug() {
+    // Rule, solution, weight, mg, source.
+    for (rules, solution, weight, mg, source) in [
+        (
+            "us-labels",
+            "lidocaine-100",
+            "70 kg",
+            "490",
+            LIDOCAINE_LABEL,
+        ),
+        (
+            "us-labels",
+            "lidocaine-100",
+            "80 kg",
+            "500",
+            LIDOCAINE_LABEL,
+        ),
+        (
+            "us-labels",
+            "lidocaine-100",
+            "150 lb",
+            "480",
+            "label: 3.2 mg/lb; arithmetic",
+        ),
+        (
+            "us-labels",
+            "lidocaine-100",
+            "20 kg",
+            "140",
+            "PMC9379193, worked example",
+        ),
+        (
+            "us-labels",
+            "articaine-100",
+            "150 lb",
+            "480",
+            ARTICAINE_LABEL,
+        ),
+        (
+            "us-labels",
+            "articaine-100",
+            "60 kg",
+            "420",
+            "label: 0.175 mL/kg, 10.5 mL",
+        ),
+        (
+            "us-labels",
+            "articaine-100",
+            "100 kg",
+            "700",
+            "label: no maximum listed",
+        ),
+        (
+            "us-labels",
+            "mepivacaine-plain",
+            "70 kg",
+            "400",
+            "label and Malamed: 6.6 mg/kg, 400 mg",
+        ),
+        ("us-labels", "prilocaine-plain", "60 kg", "480", TABLES),
+        (
+            "us-labels",
+            "prilocaine-plain",
+            "80 kg",
+            "600",
+            "label summary: 600 mg",
+        ),
+        ("us-labels", "bupivacaine-200", "40 kg", "90", TABLES),
+        ("us-labels", "bupivacaine-200", "110 kg", "90", TABLES),
+        ("older-cautious", "lidocaine-100", "150 lb", "300", ARTICLE),
+        (
+            "paediatric",
+            "lidocaine-100",
+            "20 kg",
+            "88",
+            "AAPD: value from memory",
+        ),
+        (
+            "paediatric",
+            "articaine-200",
+            "25 kg",
+            "175",
+            "AAPD: value from memory",
+        ),
+        (
+            "canada",
+            "bupivacaine-200",
+            "40 kg",
+            "80",
+            "PMC9379193, table 1",
+        ),
+        (
+            "canada",
+            "articaine-200",
+            "100 kg",
+            "500",
+            "PMC9379193, table 1",
+        ),
+        (
+            "canada",
+            "prilocaine-plain",
+            "80 kg",
+            "500",
+            "PMC9379193, table 1",
+        ),
+        (
+            "australia",
+            "prilocaine-plain",
+            "60 kg",
+            "360",
+            "Australian table: 6 mg/kg",
+        ),
+        (
+            "mepivacaine-child-table",
+            "mepivacaine-plain",
+            "20 lb",
+            "60",
+            MEPIVACAINE_LABEL,
+        ),
+        (
+            "mepivacaine-child-table",
+            "mepivacaine-plain",
+            "30 lb",
+            "90",
+            MEPIVACAINE_LABEL,
+        ),
+        (
+            "mepivacaine-child-table",
+            "mepivacaine-plain",
+            "100 lb",
+            "270",
+            MEPIVACAINE_LABEL,
+        ),
+        (
+            "mepivacaine-child-table",
+            "mepivacaine-levonordefrin",
+            "100 lb",
+            "180",
+            MEPIVACAINE_LABEL,
+        ),
+        (
+            "mepivacaine-child-share",
+            "mepivacaine-plain",
+            "45 lb",
+            "120",
+            "label rule; arithmetic",
+        ),
+    ] {
+        let most = maximum(rules, solution, "1.8 mL", weight, Heart::Healthy);
+        assert_eq!(
+            most.drug,
+            exact(mg),
+            "{rules}, {solution}, {weight} ({source})"
+        );
+    }
+}
+
+#[test]
+fn cartridges_as_labels_print_them_to_one_decimal() {
+    // Solution, weight, cartridges of 1.7 mL to one decimal, source.
+    for (solution, weight, cartridges, source) in [
+        ("mepivacaine-plain", "20 lb", "1.2", MEPIVACAINE_LABEL),
+        (
+            "mepivacaine-levonordefrin",
+            "20 lb",
+            "1.8",
+            MEPIVACAINE_LABEL,
+        ),
+        ("mepivacaine-plain", "30 lb", "1.8", MEPIVACAINE_LABEL),
+        (
+            "mepivacaine-levonordefrin",
+            "30 lb",
+            "2.6",
+            MEPIVACAINE_LABEL,
+        ),
+        ("mepivacaine-plain", "40 lb", "2.4", ARITHMETIC),
+        ("mepivacaine-levonordefrin", "40 lb", "3.5", ARITHMETIC),
+        ("mepivacaine-plain", "50 lb", "2.9", ARITHMETIC),
+        ("mepivacaine-levonordefrin", "50 lb", "4.4", ARITHMETIC),
+        ("mepivacaine-plain", "80 lb", "4.7", ARITHMETIC),
+        ("mepivacaine-plain", "100 lb", "5.3", MEPIVACAINE_LABEL),
+        (
+            "mepivacaine-levonordefrin",
+            "100 lb",
+            "5.3",
+            MEPIVACAINE_LABEL,
+        ),
+    ] {
+        let most = maximum(
+            "mepivacaine-child-table",
+            solution,
+            "1.7 mL",
+            weight,
+            Heart::Healthy,
+        );
+        assert_eq!(
+            most.by_drug.text(1),
+            cartridges,
+            "{solution}, {weight} ({source})"
+        );
+    }
+    let most = maximum(
+        "us-labels",
+        "lidocaine-100",
+        "1.8 mL",
+        "20 kg",
+        Heart::Healthy,
+    );
+    assert_eq!((most.by_drug.text(1), most.whole()), ("3.9".into(), 3)); // PMC9379193, worked example
+}
+
+#[test]
+fn whole_cartridges() {
+    use Heart::{Diseased, Healthy};
+    // Rule, solution, volume, weight, heart, by the drug, by the vasoconstrictor, the answer, source.
+    #[rustfmt::skip]
+    let rows = [
+        ("us-labels", "lidocaine-100", "1.8", "70 kg", Healthy, 13, Some(11), 11, ARITHMETIC),
+        ("us-labels", "lidocaine-100", "1.7", "70 kg", Healthy, 14, Some(11), 11, ARITHMETIC),
+        ("us-labels", "lidocaine-100", "1.8", "150 lb", Healthy, 13, Some(11), 11, ARTICLE),
+        ("older-cautious", "lidocaine-100", "1.8", "150 lb", Healthy, 8, Some(11), 8, ARTICLE),
+        ("us-labels", "lidocaine-50", "1.8", "70 kg", Healthy, 13, Some(5), 5, ARITHMETIC),
+        ("us-labels", "articaine-100", "1.7", "150 lb", Healthy, 7, Some(11), 7, ARTICAINE_LABEL),
+        ("us-labels", "articaine-200", "1.8", "70 kg", Healthy, 6, Some(22), 6, ARTICLE),
+        ("us-labels", "articaine-200", "1.7", "70 kg", Healthy, 7, Some(23), 7, ARITHMETIC),
+        ("us-labels", "prilocaine-plain", "1.8", "60 kg", Healthy, 6, None, 6, ARITHMETIC),
+        ("us-labels", "prilocaine-plain", "1.8", "80 kg", Healthy, 8, None, 8, "label summary: 8 cartridges"),
+        ("us-labels", "mepivacaine-plain", "1.8", "70 kg", Healthy, 7, None, 7, ARITHMETIC),
+        ("us-labels", "mepivacaine-plain", "1.7", "70 kg", Healthy, 7, None, 7, ARITHMETIC),
+        ("us-labels", "bupivacaine-200", "1.8", "70 kg", Healthy, 10, Some(22), 10, ARITHMETIC),
+        ("canada", "bupivacaine-200", "1.8", "40 kg", Healthy, 8, Some(22), 8, ARITHMETIC),
+        ("paediatric", "lidocaine-100", "1.7", "20 kg", Healthy, 2, Some(11), 2, "AAPD: value from memory"),
+        ("us-labels", "lidocaine-100", "1.7", "20 kg", Healthy, 4, Some(11), 4, ARITHMETIC),
+        ("paediatric", "articaine-200", "1.7", "25 kg", Healthy, 2, Some(23), 2, "AAPD: value from memory"),
+        ("us-labels", "lidocaine-100", "1.8", "70 kg", Diseased, 13, Some(2), 2, "clinical note: two cartridges, 0.036 mg"),
+        ("us-labels", "lidocaine-50", "1.8", "70 kg", Diseased, 13, Some(1), 1, ARITHMETIC),
+        ("us-labels", "articaine-200", "1.8", "70 kg", Diseased, 6, Some(4), 4, ARITHMETIC),
+        ("us-labels", "mepivacaine-levonordefrin", "1.8", "70 kg", Healthy, 11, Some(11), 11, "1.0 mg of levonordefrin: value from memory"),
+        ("us-labels", "mepivacaine-levonordefrin", "1.8", "70 kg", Diseased, 11, Some(2), 2, "0.2 mg of levonordefrin: value from memory"),
+    ];
+    for (rules, solution, volume, weight, heart, drug, thin, whole, source) in rows {
+        let most = maximum(rules, solution, volume, weight, heart);
+        let what = format!("{rules}, {solution}, {volume} mL, {weight}, {heart:?} ({source})");
+        assert_eq!(most.by_drug.count(), drug, "{what}");
+        assert_eq!(most.by_vasoconstrictor.map(Exact::count), thin, "{what}");
+        assert_eq!(most.whole(), whole, "{what}");
+        assert_eq!(most.working.frame, Some(DOSE_FRAME), "{what}");
+    }
+}
+
+#[test]
+fn what_an_answer_amounts_to() {
+    // Trade article, 150 lb, lidocaine 2 %, 1.8 mL: 13 cartridges hold 468 mg, 8 hold 288, 11 hold 396.
+    let label = maximum(
+        "us-labels",
+        "lidocaine-100",
+        "1.8",
+        "150 lb",
+        Heart::Healthy,
+    );
+    assert_eq!(
+        label.in_one * Exact::from(label.by_drug.count()),
+        Exact::whole(468)
+    );
+    assert_eq!(label.milligrams(), Exact::whole(396));
+    assert_eq!(label.binding, Binding::Vasoconstrictor);
+    let older = maximum(
+        "older-cautious",
+        "lidocaine-100",
+        "1.8",
+        "150 lb",
+        Heart::Healthy,
+    );
+    assert_eq!(older.milligrams(), Exact::whole(288));
+    assert_eq!(older.binding, Binding::Drug);
+    // Label of articaine, 150 lb: 7 cartridges of 1.7 mL are 11.9 mL and 476 mg.
+    let articaine = maximum(
+        "us-labels",
+        "articaine-100",
+        "1.7",
+        "150 lb",
+        Heart::Healthy,
+    );
+    assert_eq!(articaine.milligrams(), Exact::whole(476));
+    assert_eq!(Exact::from(articaine.whole()) * exact("1.7"), exact("11.9"));
+    // Trade article: by epinephrine alone 22 cartridges of 1:200 000 would hold 1584 mg.
+    let thin = maximum("us-labels", "articaine-200", "1.8", "70 kg", Heart::Healthy);
+    let by_thin = thin.by_vasoconstrictor.expect("a vasoconstrictor").count();
+    assert_eq!(thin.in_one * Exact::from(by_thin), Exact::whole(1584));
+    assert!(thin.milligrams() <= thin.drug && thin.binding == Binding::Drug);
+}
+
+#[test]
+fn the_sources_that_differ_are_shown() {
+    let most = maximum(
+        "us-labels",
+        "lidocaine-100",
+        "1.8",
+        "150 lb",
+        Heart::Healthy,
+    );
+    let older = most
+        .working
+        .others
+        .iter()
+        .find(|o| o.rule == "the older, cautious rule")
+        .expect("the older rule");
+    assert!(
+        older.result.contains("8 whole cartridges"),
+        "{}",
+        older.result
+    );
+    let most = maximum(
+        "us-labels",
+        "prilocaine-plain",
+        "1.8",
+        "80 kg",
+        Heart::Healthy,
+    );
+    for (rule, words) in [
+        ("the Canadian table", "500 mg"),
+        ("the Australian table", "480 mg"),
+    ] {
+        let other = most
+            .working
+            .others
+            .iter()
+            .find(|o| o.rule == rule)
+            .expect(rule);
+        assert!(other.result.contains(words), "{}", other.result);
+    }
+    let unsure = most
+        .working
+        .others
+        .iter()
+        .find(|o| o.rule.contains("paediatric"))
+        .expect("the guideline");
+    assert!(unsure.result.contains("unsure"));
+}
+
+#[test]
+fn two_solutions_in_one_sitting() {
+    let clinic = clinic();
+    let numbers = &clinic.catalogue().numbers;
+    let second = |given: &str, cartridges: &str, next: &str, weight: &str, heart: Heart| {
+        let of = |id: &str| numbers.solution(id).expect("a solution");
+        Second {
+            rules: numbers.rules("us-labels").expect("the labels"),
+            given: vec![Given {
+                solution: of(given),
+                volume: Volume::read("1.8 mL").expect("a volume"),
+                cartridges: exact(cartridges),
+            }],
+            solution: of(next),
+            volume: Volume::read("1.8 mL").expect("a volume"),
+            weight: Weight::read(weight).expect("a weight"),
+            heart,
+        }
+        .remaining(numbers)
+        .expect("a result")
+    };
+    // 70 kg, two cartridges of lidocaine (72 mg): 400 − 72 = 328 mg, 328 ÷ 54 = 6.07.
+    // The way of subtracting: value from memory (Malamed); the rest arithmetic.
+    let (whole, working) = second(
+        "lidocaine-100",
+        "2",
+        "mepivacaine-plain",
+        "70 kg",
+        Heart::Healthy,
+    );
+    assert_eq!(whole, 6);
+    assert!(
+        working
+            .lines
+            .iter()
+            .any(|l| l.numbers == "400 mg − 72 mg = 328 mg"),
+        "{working:#?}"
+    );
+    let shares = &working.others[0].result;
+    assert!(
+        shares.starts_with("14.7 % used, 341.2 mg left, 6 whole"),
+        "{shares}"
+    );
+    // The vasoconstrictor given counts too: 0.04 − 2 × 0.018 leaves less than one of 0.009.
+    let (whole, _) = second(
+        "lidocaine-100",
+        "2",
+        "articaine-200",
+        "70 kg",
+        Heart::Diseased,
+    );
+    assert_eq!(whole, 0);
+    let (whole, _) = second(
+        "lidocaine-100",
+        "1",
+        "articaine-200",
+        "70 kg",
+        Heart::Diseased,
+    );
+    assert_eq!(whole, 2); // (0.04 − 0.018) ÷ 0.009 = 2.44
+    // Nothing is left, and not less than nothing.
+    let (whole, working) = second(
+        "lidocaine-100",
+        "12",
+        "mepivacaine-plain",
+        "60 kg",
+        Heart::Healthy,
+    );
+    assert_eq!(whole, 0);
+    assert!(working.result.starts_with("0 whole cartridges"));
+}
+
+/// A weight just under, at and just above where a count changes.
+#[test]
+fn every_cap_and_rounding_edge() {
+    // Rule, solution, volume, kg, mg of the drug, whole by the drug.
+    #[rustfmt::skip]
+    let rows = [
+        // The ceiling of lidocaine, 500 mg, is reached at 71.428571… kg.
+        ("us-labels", "lidocaine-100", "1.8", "71.428571", "499.999997", 13),
+        ("us-labels", "lidocaine-100", "1.8", "71.428572", "500", 13),
+        // 400 mg of mepivacaine at 60.60606… kg; 600 mg of prilocaine at 75 kg.
+        ("us-labels", "mepivacaine-plain", "1.8", "60.606060", "399.999996", 7),
+        ("us-labels", "mepivacaine-plain", "1.8", "60.606061", "400", 7),
+        ("us-labels", "prilocaine-plain", "1.8", "74.999999", "599.999992", 8),
+        ("us-labels", "prilocaine-plain", "1.8", "75", "600", 8),
+        ("us-labels", "prilocaine-plain", "1.8", "75.000001", "600", 8),
+        // Exactly so many cartridges are allowed; a hair less is one fewer.
+        ("us-labels", "articaine-100", "1.8", "72", "504", 7),
+        ("us-labels", "articaine-100", "1.8", "71.999999", "503.999993", 6),
+        ("us-labels", "prilocaine-plain", "1.8", "72", "576", 8),
+        ("us-labels", "prilocaine-plain", "1.8", "71.999999", "575.999992", 7),
+        ("us-labels", "lidocaine-100", "1.7", "68", "476", 14),
+        ("us-labels", "lidocaine-100", "1.7", "67.999999", "475.999993", 13),
+        ("us-labels", "mepivacaine-levonordefrin", "1.8", "60", "396", 11),
+        ("us-labels", "mepivacaine-levonordefrin", "1.8", "59.999999", "395.9999934", 10),
+        // The paediatric ceiling of 300 mg at 68.1818… kg (value from memory).
+        ("paediatric", "lidocaine-100", "1.8", "68.181818", "299.9999992", 8),
+        ("paediatric", "lidocaine-100", "1.8", "68.181819", "300", 8),
+        // 90 mg of bupivacaine are ten cartridges of 1.8 mL exactly, and 10.58… of 1.7.
+        ("us-labels", "bupivacaine-200", "1.8", "70", "90", 10),
+        ("us-labels", "bupivacaine-200", "1.7", "70", "90", 10),
+    ];
+    for (rules, solution, volume, kg, mg, whole) in rows {
+        let most = maximum(rules, solution, volume, &format!("{kg} kg"), Heart::Healthy);
+        let what = format!("{rules}, {solution}, {volume} mL, {kg} kg");
+        assert_eq!(most.drug, exact(mg), "{what}");
+        assert_eq!(most.by_drug.count(), whole, "{what}");
+        assert!(most.milligrams() <= most.drug, "{what}");
+    }
+    // The label's ceilings for children: 180 mg at 60 lb and 270 mg at 90 lb.
+    for (solution, lb, mg) in [
+        ("mepivacaine-levonordefrin", "59.999", "179.997"),
+        ("mepivacaine-levonordefrin", "60", "180"),
+        ("mepivacaine-levonordefrin", "60.001", "180"),
+        ("mepivacaine-plain", "89.999", "269.997"),
+        ("mepivacaine-plain", "90", "270"),
+        ("mepivacaine-plain", "90.001", "270"),
+    ] {
+        let weight = format!("{lb} lb");
+        let most = maximum(
+            "mepivacaine-child-table",
+            solution,
+            "1.7",
+            &weight,
+            Heart::Healthy,
+        );
+        assert_eq!(most.drug, exact(mg), "{solution}, {weight}");
+    }
+}
+
+#[test]
+fn impossible_entries_say_why() {
+    let clinic = clinic();
+    let good = [
+        ("rules", "us-labels"),
+        ("weight", "70 kg"),
+        ("heart", "healthy"),
+        ("solution", "lidocaine-100"),
+        ("volume", "1.8 mL"),
+    ];
+    for (input, text, words) in [
+        ("weight", "0 kg", "cannot be zero"),
+        ("weight", "-70 kg", "below zero"),
+        ("weight", "900 kg", "outside"),
+        ("weight", "70", "unit is missing"),
+        ("weight", "70 mL", "measures a volume"),
+        ("weight", "1,700 kg", "can be read as"),
+        ("volume", "1.8 mg", "measures a weight"),
+        ("volume", "180 mL", "outside"),
+        ("rules", "", "Choose one"),
+        (
+            "rules",
+            "mepivacaine-child-table",
+            "no figure for lidocaine",
+        ),
+    ] {
+        let entries = good.map(|(id, value)| (id, if id == input { text } else { value }));
+        let faults = Tool::Maximum
+            .work(&clinic.catalogue().numbers, &Entries::of(&entries))
+            .expect_err(text);
+        assert!(faults[0].why.0.contains(words), "{text}: {}", faults[0].why);
+    }
+    let entries = good.map(|(id, value)| (id, if id == "weight" { "70,0 KG" } else { value }));
+    let done = Tool::Maximum.work(&clinic.catalogue().numbers, &Entries::of(&entries));
+    assert!(
+        done.expect("a decimal comma")
+            .result
+            .starts_with("11 whole cartridges")
+    );
+}
+
+/// The same doses by another way: plain fractions of an arithmetic library,
+/// straight from the figures of the catalogue.
+fn second_way(
+    numbers: &Numbers,
+    rules: usize,
+    solution: usize,
+    volume: usize,
+    grams: u32,
+    heart: Heart,
+) -> Option<(Ratio<i128>, i128)> {
+    let milli = |value: i32| Ratio::new(i128::from(value), 1000);
+    let solution = &numbers.solutions[solution];
+    let plain = solution.vasoconstrictor.is_none();
+    let limit = numbers.dose_rules[rules].limits.iter().find(|l| {
+        l.drug == solution.drug
+            && l.percent.is_none_or(|p| p == solution.percent)
+            && l.vasoconstrictor.is_none_or(|with| with != plain)
+    })?;
+    let kg = Ratio::new(i128::from(grams), 1000);
+    let lb = kg * Ratio::new(100_000_000, 45_359_237);
+    let by_weight = if let Some(share) = limit.share {
+        Some(lb * Ratio::new(i128::from(share.adult_mg), i128::from(share.adult_lb)))
+    } else if let Some(per_kg) = limit.per_kg {
+        Some(kg * milli(per_kg.0))
+    } else {
+        limit.per_lb.map(|per_lb| lb * milli(per_lb.0))
+    };
+    let most = by_weight
+        .into_iter()
+        .chain(limit.ceiling.map(|c| milli(c.0)))
+        .min()?;
+    let ml = milli(solution.volumes[volume].0);
+    let mut cartridges = most / (milli(solution.percent.0) * Ratio::from(10) * ml);
+    if let Some(thin) = &solution.vasoconstrictor {
+        let limit = numbers
+            .vasoconstrictor_limits
+            .iter()
+            .find(|l| l.name == thin.name && l.heart == heart)?;
+        let in_one = Ratio::new(1000, i128::from(thin.ratio)) * ml;
+        cartridges = cartridges.min(milli(limit.most.0) / in_one);
+    }
+    Some((most, cartridges.floor().to_integer()))
+}
+
+proptest! {
+    #[test]
+    fn doses_agree_with_a_second_computation(
+        rules in 0_usize..7,
+        solution in 0_usize..9,
+        volume in 0_usize..2,
+        grams in 3000_u32..250_000,
+        diseased: bool,
+    ) {
+        let clinic = clinic();
+        let numbers = &clinic.catalogue().numbers;
+        prop_assert_eq!((numbers.dose_rules.len(), numbers.solutions.len()), (7, 9));
+        let heart = if diseased { Heart::Diseased } else { Heart::Healthy };
+        let weight = format!("{}.{:03} kg", grams / 1000, grams % 1000);
+        let sitting = Sitting {
+            rules: &numbers.dose_rules[rules],
+            solution: &numbers.solutions[solution],
+            volume: Volume::stated(numbers.solutions[solution].volumes[volume]),
+            weight: Weight::read(&weight).expect("a weight"),
+            heart,
+            years: None,
+        };
+        let other = second_way(numbers, rules, solution, volume, grams, heart);
+        let Ok(most) = sitting.maximum(numbers) else {
+            prop_assert!(other.is_none(), "refused, though there is a limit");
+            return Ok(());
+        };
+        let (mg, whole) = other.expect("a limit");
+        prop_assert_eq!(
+            (most.drug.over(), most.drug.under()),
+            (*mg.numer(), *mg.denom())
+        );
+        prop_assert_eq!(i128::from(most.whole()), whole);
+        prop_assert!(most.milligrams() <= most.drug);
+        let again = allowed_drug(sitting.rules, sitting.solution, sitting.weight).expect("a limit");
+        prop_assert_eq!(again.most, most.drug);
+    }
+
+    #[test]
+    fn more_weight_never_allows_less(grams in 3000_u32..249_000, more in 1_u32..1000) {
+        let of = |grams: u32| format!("{}.{:03} kg", grams / 1000, grams % 1000);
+        let less = maximum("us-labels", "lidocaine-100", "1.8", &of(grams), Heart::Healthy);
+        let heavier = maximum("us-labels", "lidocaine-100", "1.8", &of(grams + more), Heart::Healthy);
+        prop_assert!(heavier.drug >= less.drug && heavier.whole() >= less.whole());
+    }
+}
