@@ -6,7 +6,7 @@ use crate::refusal::{Check, Refusal};
 use crate::task::{Order, Task};
 use crate::wire::{
     base32,
-    bytes::{Reader, Writer},
+    bytes::{Reader, Writer, present},
     envelope::{self, Kind},
 };
 use catalogue::cases::Level;
@@ -80,7 +80,7 @@ fn read_body(body: &[u8], bank: Version) -> Option<Assignment> {
     let pass_mark = reader.byte()?;
     let tries = reader.byte()?;
     let flags = reader.byte()?;
-    let card = reader.maybe()?;
+    let card = present(reader.text()?);
     let count = reader.count()?;
     let mut tasks = Vec::new();
     for _ in 0..count {
@@ -130,9 +130,9 @@ fn write_task(task: &Task, to: &mut Writer) {
 fn read_task(reader: &mut Reader<'_>) -> Option<Task> {
     Some(match reader.byte()? {
         0 => Task::Case(Order {
-            frame: reader.maybe()?,
-            booked: reader.maybe()?,
-            competency: reader.maybe()?,
+            frame: present(reader.text()?),
+            booked: present(reader.text()?),
+            competency: present(reader.text()?),
             level: match reader.byte()? {
                 0 => None,
                 1 => Some(Level::Basic),
@@ -140,7 +140,7 @@ fn read_task(reader: &mut Reader<'_>) -> Option<Task> {
                 3 => Some(Level::Demanding),
                 _ => return None,
             },
-            with: reader.maybe()?,
+            with: present(reader.text()?),
         }),
         1 => Task::Reading,
         2 => Task::Mix(reader.text()?.to_owned()),

@@ -51,7 +51,13 @@ pub fn table(head: &[Field], lines: &[Vec<Field>]) -> String {
             if place > 0 {
                 text.push(',');
             }
-            text.push_str(&line.get(place).map_or_else(String::new, Field::written));
+            let field = line.get(place).map_or_else(String::new, Field::written);
+            // A line with nothing on it is passed over by many readers.
+            text.push_str(if head.len() == 1 && field.is_empty() {
+                "\"\""
+            } else {
+                &field
+            });
         }
         text.push_str("\r\n");
     }

@@ -28,7 +28,7 @@ fn document(report: &Report) -> Value {
         "name": report.name,
         "tries": match report.tries { Tries::First => "first", Tries::Last => "last" },
         "passMark": report.pass_mark,
-        "competencies": report.competencies.iter().map(|c| c.to_string()).collect::<Vec<_>>(),
+        "competencies": report.competencies.iter().map(ToString::to_string).collect::<Vec<_>>(),
         "scores": {
             "items": report.scores.items,
             "seats": report.scores.totals.len(),

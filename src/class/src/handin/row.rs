@@ -135,8 +135,11 @@ pub struct Table {
     pub rows: Vec<Row>,
     found: HashMap<(u16, Rc<str>), u32>,
     /// Where the options of the item seen last stand in its column.
-    placed: Vec<Option<(Rc<Item>, Rc<[u16]>)>>,
+    placed: Vec<Option<Placed>>,
 }
+
+/// An item, and the places of its options in its column.
+type Placed = (Rc<Item>, Rc<[u16]>);
 
 impl Table {
     /// Grades a hand-in again and adds it. None, and nothing added, where its

@@ -16,7 +16,10 @@ pub struct Symbol(QrCode);
 impl Symbol {
     /// The symbol of a link; none where it does not fit one.
     pub fn of(prefix: &str, letters: &str) -> Option<Self> {
-        let mut segments = vec![QrSegment::make_bytes(prefix.as_bytes())];
+        let mut segments = Vec::new();
+        if !prefix.is_empty() {
+            segments.push(QrSegment::make_bytes(prefix.as_bytes()));
+        }
         if QrSegment::is_alphanumeric(letters) {
             segments.push(QrSegment::make_alphanumeric(letters));
         } else {

@@ -119,4 +119,27 @@ mod tests {
             (Some('U'), Some('0'), None)
         );
     }
+
+    /// Letters and check symbols of a reference in Python (`codes-qr.json`).
+    #[test]
+    fn letters_and_symbols_agree_with_the_reference() {
+        let text = include_str!("../../../../tests/fixtures/codes-qr.json");
+        let codes: serde_json::Value = serde_json::from_str(text).unwrap();
+        for code in codes["codes"].as_array().unwrap() {
+            let hex = code["hex"].as_str().unwrap();
+            let bytes: Vec<u8> = (0..hex.len() / 2)
+                .map(|i| u8::from_str_radix(&hex[2 * i..2 * i + 2], 16).unwrap())
+                .collect();
+            let letters = encode(&bytes);
+            assert_eq!(letters, code["crockford"].as_str().unwrap());
+            let check = symbol(&letters).map(String::from);
+            assert_eq!(check.as_deref(), code["crockford_check"].as_str());
+            assert_eq!(decode(&letters), Some(bytes.clone()));
+            let sum = super::super::check::crc16(&bytes);
+            assert_eq!(
+                format!("{sum:04x}"),
+                code["crc16_ccitt_false"].as_str().unwrap()
+            );
+        }
+    }
 }

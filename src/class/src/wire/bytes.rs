@@ -130,16 +130,15 @@ impl<'b> Reader<'b> {
         core::str::from_utf8(self.raw(count)?).ok()
     }
 
-    /// A text, absent where it is empty.
-    pub fn maybe(&mut self) -> Option<Option<String>> {
-        let text = self.text()?;
-        Some((!text.is_empty()).then(|| text.to_owned()))
-    }
-
     /// Says that nothing is left.
     pub fn end(self) -> Option<()> {
         self.0.is_empty().then_some(())
     }
+}
+
+/// A text that was written as one that can be absent.
+pub fn present(text: &str) -> Option<String> {
+    (!text.is_empty()).then(|| text.to_owned())
 }
 
 #[cfg(test)]

@@ -63,20 +63,20 @@ pub fn below(x: f64, a: f64, b: f64) -> f64 {
 
 fn fraction(x: f64, a: f64, b: f64) -> f64 {
     let nonzero = |v: f64| if v.abs() < 1e-300 { 1e-300 } else { v };
-    let mut c = 1.0;
-    let mut d = 1.0 / nonzero(1.0 - (a + b) * x / (a + 1.0));
-    let mut value = d;
+    let mut over = 1.0;
+    let mut under = 1.0 / nonzero(1.0 - (a + b) * x / (a + 1.0));
+    let mut value = under;
     for step in 1..STEPS {
         let m = f64::from(step);
         let even = m * (b - m) * x / ((a + 2.0 * m - 1.0) * (a + 2.0 * m));
-        d = 1.0 / nonzero(1.0 + even * d);
-        c = nonzero(1.0 + even / c);
-        value *= d * c;
+        under = 1.0 / nonzero(1.0 + even * under);
+        over = nonzero(1.0 + even / over);
+        value *= under * over;
         let odd = -(a + m) * (a + b + m) * x / ((a + 2.0 * m) * (a + 2.0 * m + 1.0));
-        d = 1.0 / nonzero(1.0 + odd * d);
-        c = nonzero(1.0 + odd / c);
-        value *= d * c;
-        if (d * c - 1.0).abs() < SETTLED {
+        under = 1.0 / nonzero(1.0 + odd * under);
+        over = nonzero(1.0 + odd / over);
+        value *= under * over;
+        if (under * over - 1.0).abs() < SETTLED {
             break;
         }
     }

@@ -62,7 +62,9 @@ mod tests {
     fn a_line_correlates_and_a_constant_does_not() {
         let of = |pairs: &[(i64, i64)]| {
             let mut sums = Sums::default();
-            pairs.iter().for_each(|&(x, y)| sums.add(x, y));
+            for &(x, y) in pairs {
+                sums.add(x, y);
+            }
             sums.r()
         };
         assert_eq!(of(&[(1, 2), (2, 4), (3, 6)]), Some(1.0));

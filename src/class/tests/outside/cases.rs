@@ -1,0 +1,136 @@
+//! Cases and trays, drawn again and graded as on the student's device.
+
+use crate::made::assignment;
+use catalogue::Catalogue;
+use class::assignment::{Assignment, Seat, Set};
+use class::cases::{self, CaseGrader};
+use class::exchange::qti::{self, Question};
+use class::handin::{HandIn, Inbox, Outcome};
+use class::report::{Report, Tries};
+use class::task::{Grader, Order, Response, Task};
+use clinic::Clinic;
+use std::{path::Path, rc::Rc};
+
+fn clinic() -> Clinic {
+    let content = Path::new(env!("CARGO_MANIFEST_DIR")).join("../../content");
+    let catalogue: Catalogue = catalogue::source::read(&content).expect("content without faults");
+    Clinic::new(Rc::new(catalogue))
+}
+
+fn set(clinic: &Clinic) -> Assignment {
+    let frame = clinic.catalogue().cases[0].id.0.clone();
+    let case = Task::Case(Order {
+        frame: Some(frame),
+        ..Order::default()
+    });
+    Assignment {
+        alike: false,
+        tasks: vec![
+            Set {
+                task: case,
+                times: 2,
+            },
+            Set {
+                task: Task::Reading,
+                times: 1,
+            },
+            Set {
+                task: Task::Case(Order::default()),
+                times: 1,
+            },
+        ],
+        ..assignment(1)
+    }
+}
+
+/// The best answers of a seat, as its device would hand them in.
+fn best(clinic: &Clinic, set: &Assignment, seat: u16) -> HandIn {
+    let responses = set.slots().into_iter().map(|slot| {
+        let seed = set.seed(Seat(seat), slot.place);
+        let decisions = match &*slot.task {
+            Task::Case(order) => cases::case(clinic, order, seed).expect("a case").decisions,
+            _ => clinic.tray_reading(seed).expect("a tray").decisions.into(),
+        };
+        decisions
+            .iter()
+            .map(|decision| Response {
+                answer: cases::answer(decision, &decision.best_answer()),
+                seconds: 9,
+                hinted: false,
+            })
+            .collect()
+    });
+    HandIn {
+        bank: set.bank,
+        assignment: set.id(),
+        seat: Seat(seat),
+        attempt: 1,
+        finished: 0,
+        responses: responses.collect(),
+    }
+}
+
+#[test]
+fn best_answers_of_every_seat_are_right_when_they_are_read() {
+    let clinic = clinic();
+    let set = set(&clinic);
+    let grader = CaseGrader::new(clinic.clone());
+    let mut inbox = Inbox::new(&set, &grader);
+    for seat in 1..=6 {
+        let link = best(&clinic, &set, seat).link("https://practice.example.org/#/hand-in/");
+        assert_eq!(inbox.read(&link), Outcome::Accepted(Seat(seat)));
+    }
+    let report = Report::of(&set, inbox.table(), Tries::First, &[]);
+    for seat in &report.seats {
+        assert_eq!(seat.all.right, seat.all.asked, "{seat:?}");
+        assert!(seat.passed && seat.all.asked > 10);
+    }
+    assert!(report.topics.is_empty() && report.talks.is_empty());
+    // Another seat was set other cases: its answers do not fit, or are not all right.
+    let mut copied = best(&clinic, &set, 1);
+    copied.seat = Seat(7);
+    if inbox.read(&copied.letters()) == Outcome::Accepted(Seat(7)) {
+        let cells = &inbox.table().rows.last().expect("a row").cells;
+        assert!(cells.iter().any(|c| !c.mark.right()));
+    }
+}
+
+#[test]
+fn what_cannot_have_been_answered_is_not_graded() {
+    let clinic = clinic();
+    let grader = CaseGrader::new(clinic);
+    let task = Rc::new(Task::Reading);
+    assert_eq!(grader.parts(&task, 1), Some(3));
+    let graded = |part, places: &[u16]| {
+        let id = class::task::TaskId {
+            task: task.clone(),
+            part,
+        };
+        let response = Response {
+            answer: class::task::Answer::Options(places.into()),
+            ..Response::default()
+        };
+        grader.grade(&id, 1, &response).is_some()
+    };
+    assert!(graded(0, &[0]));
+    assert!(!graded(0, &[999]));
+    assert!(!graded(0, &[0, 0]));
+    assert!(!graded(3, &[0]));
+    assert_eq!(grader.parts(&Rc::new(Task::Mix("x".into())), 1), None);
+    let both: &[&dyn Grader] = &[&grader, &grader];
+    assert_eq!(both.parts(&task, 1), Some(3));
+}
+
+#[test]
+fn the_decisions_of_a_case_become_items_for_other_banks() {
+    let clinic = clinic();
+    let case = cases::case(&clinic, &Order::default(), 5).expect("a case");
+    let questions: Vec<Question> = case
+        .decisions
+        .iter()
+        .filter_map(|d| Question::of(&format!("case-5.{}", d.id), d))
+        .collect();
+    assert_eq!(questions.len(), case.decisions.len());
+    crate::packages::check_items(&questions);
+    assert!(qti::package("case-5", &questions).is_ok());
+}

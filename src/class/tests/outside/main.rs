@@ -1,0 +1,14 @@
+//! Checks of codes, reports and exchange formats against the outside world:
+//! public fixtures, and readers that other people wrote.
+
+mod calendar;
+mod cases;
+mod codes;
+mod inbox;
+mod made;
+mod packages;
+mod report;
+mod scale;
+mod symbols;
+mod tables;
+mod words;
