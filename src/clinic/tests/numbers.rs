@@ -67,7 +67,7 @@ fn typed(exercise: &Exercise) -> String {
             let places = if tolerance.over() == 0 { 6 } else { 1 };
             format!("{} {}", value.text(places), unit.sign())
         }
-        Answer::Between { from, to, unit } => {
+        Answer::Between { from, to, unit, .. } => {
             let middle = (*from + *to) / clinic::numbers::exact::Exact::whole(2);
             format!("{} {}", middle.text(2), unit.sign())
         }

@@ -10,7 +10,7 @@ use clinic::{
         entry::{Clock, number},
         exact::Exact,
         fluoride, limit, proportion,
-        spore::{Decision, Load, Spores, decide},
+        spore::{Control, Decision, Load, Spores, decide},
         sterilising,
         teeth::{Moment, System, eruption, facts, read, written},
         unit::Unit,
@@ -422,7 +422,7 @@ fn spore_tests() {
         days: 3,
         implant: false,
         spores: Spores::NotIn,
-        control_grew: true,
+        control: Control::Grew,
         indicators: true,
         repeat: false,
     };
@@ -473,7 +473,7 @@ fn spore_tests() {
         (
             Load {
                 spores: Spores::Negative,
-                control_grew: false,
+                control: Control::DidNotGrow,
                 ..usual
             },
             Decision::TestAgain,

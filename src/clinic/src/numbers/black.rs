@@ -353,7 +353,7 @@ mod tests {
         let (a, b) = (sketch.edge[0], sketch.edge[1]);
         let turn = (b.1 - a.1).atan2(b.0 - a.0).to_degrees().rem_euclid(360.0);
         assert!((turn - 342.0).abs() < 0.1, "{turn}");
-        let end = ((a.0 + b.0) / 2.0, (a.1 + b.1) / 2.0);
+        let end = (f32::midpoint(a.0, b.0), f32::midpoint(a.1, b.1));
         assert!((end.0.hypot(end.1) - 8.0).abs() < 0.01);
         assert!((end.1.atan2(end.0).to_degrees() - 50.4).abs() < 0.01);
         let square = Sketch::of(1.5, 8.0, 50.4, None);

@@ -196,7 +196,8 @@ impl Mul for Exact {
 impl Div for Exact {
     type Output = Self;
     fn div(self, other: Self) -> Self {
-        self * Self::of(other.under, other.over)
+        let upside_down = Self::of(other.under, other.over);
+        self.mul(upside_down)
     }
 }
 

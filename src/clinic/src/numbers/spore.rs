@@ -16,6 +16,15 @@ pub enum Spores {
     Positive,
 }
 
+/// The twin of a spore test that stayed outside the steriliser.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Control {
+    /// It grew, as it must.
+    Grew,
+    /// It did not: the test proves nothing.
+    DidNotGrow,
+}
+
 /// A load, and what is known of it.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub struct Load {
@@ -25,8 +34,8 @@ pub struct Load {
     pub implant: bool,
     /// The spore test of this load.
     pub spores: Spores,
-    /// Whether the twin that stayed outside grew, as it must.
-    pub control_grew: bool,
+    /// The twin that stayed outside.
+    pub control: Control,
     /// Whether the display and the chemical indicators are in order.
     pub indicators: bool,
     /// Whether it is the repeat after a positive test.
@@ -72,7 +81,7 @@ impl Decision {
         match self {
             Self::Use => "use the load",
             Self::RunAgain => "do not use the load; pack it and run it again",
-            Self::TestNow => "run a spore test before the load is used",
+            Self::TestNow => "run a spore test now",
             Self::Hold => "hold the load until the result is there",
             Self::TestAgain => "the test counts as not done; repeat it with a fresh lot",
             Self::OutOfService => {
@@ -96,7 +105,7 @@ pub fn decide(numbers: &Numbers, load: &Load) -> (Decision, String) {
             Decision::OutOfService,
             "Something lived. Until the repeat is there, nobody can say whether the machine kills.".into(),
         ),
-        (Spores::Negative, _) if !load.control_grew => (
+        (Spores::Negative, _) if load.control == Control::DidNotGrow => (
             Decision::TestAgain,
             "The control did not grow: the spores or the incubator failed, so the test proves nothing.".into(),
         ),

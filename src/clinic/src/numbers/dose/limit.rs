@@ -3,11 +3,12 @@
 use crate::numbers::{
     entry::{Refusal, Weight},
     exact::Exact,
-    working::Working,
+    unit::{Quantity, Unit},
+    working::{Other, Working},
 };
 use catalogue::{
     ids::SourceId,
-    numbers::{DoseRules, DrugLimit, Solution},
+    numbers::{DoseRules, DrugLimit, Numbers, Solution},
 };
 
 /// The limit of these rules that fits a solution; none where they name none.
@@ -30,6 +31,45 @@ pub struct AllowedDrug {
     pub by_weight: Option<Exact>,
     /// Whether the ceiling is what counts.
     pub capped: bool,
+}
+
+/// The most of a drug for this weight, step by step, with what other named
+/// rules allow.
+///
+/// # Errors
+/// A sentence, if the rules name no limit for this solution.
+pub fn drug_working(
+    numbers: &Numbers,
+    rules: &DoseRules,
+    solution: &Solution,
+    weight: Weight,
+) -> Result<(AllowedDrug, Working), Refusal> {
+    let mut working = Working::dose();
+    let allowed = add_lines(&mut working, rules, solution, weight)?;
+    working.comes_to(
+        format!("{} mg by {}", allowed.most.text(2), rules.name),
+        Some(Quantity {
+            value: allowed.most,
+            unit: Unit::Milligram,
+        }),
+    );
+    for other in numbers.dose_rules.iter().filter(|r| r.id != rules.id) {
+        let (Some(limit), Ok(most)) = (
+            drug_limit(other, solution),
+            allowed_drug(other, solution, weight),
+        ) else {
+            continue;
+        };
+        if most.most != allowed.most {
+            let unsure = if limit.unsure { "; unsure" } else { "" };
+            working.others.push(Other {
+                rule: other.name.clone(),
+                result: format!("{} mg{unsure}", most.most.text(1)),
+                sources: limit.sources.clone(),
+            });
+        }
+    }
+    Ok((allowed, working))
 }
 
 /// The most of a drug for this weight, without the steps.

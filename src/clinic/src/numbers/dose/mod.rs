@@ -12,7 +12,7 @@ mod mixed;
 mod strength;
 
 pub(super) use limit::kilograms;
-pub use limit::{AllowedDrug, allowed_drug, drug_limit};
+pub use limit::{AllowedDrug, allowed_drug, drug_limit, drug_working};
 pub use maximum::{Binding, Maximum, Sitting};
 pub use mixed::{Given, Second};
 pub(super) use strength::capital;

@@ -15,28 +15,20 @@ pub fn date(text: &str) -> Result<Civil, Refusal> {
         .split(|c: char| !c.is_alphanumeric())
         .filter(|p| !p.is_empty())
         .collect();
-    let [a, b, c] = parts.as_slice() else {
+    let [one, two, three] = parts.as_slice() else {
         return refuse(format!(
             "'{text}' is no date. Write it as 14 March 2026 or 2026-03-14."
         ));
     };
-    let (year, month, day) = match (month_named(a), month_named(b)) {
-        (Some(month), _) => (count(c), Some(month), count(b)),
-        (_, Some(month)) if a.len() == 4 => (count(a), Some(month), count(c)),
-        (_, Some(month)) => (count(c), Some(month), count(a)),
-        _ if a.len() == 4 => (count(a), count(b), count(c)),
+    let year_first = one.len() == 4;
+    let (year, month, day) = match (month_named(one), month_named(two)) {
+        (Some(month), _) => (count(three), Some(month), count(two)),
+        (_, Some(month)) if year_first => (count(one), Some(month), count(three)),
+        (_, Some(month)) => (count(three), Some(month), count(one)),
+        _ if year_first => (count(one), count(two), count(three)),
         _ => {
-            let (first, second) = (count(a), count(b));
-            let dots = text.contains('.');
-            match (first, second) {
-                (Some(x), Some(y)) if x <= 12 && y <= 12 && x != y && !dots => {
-                    return refuse(format!(
-                        "'{text}' can be read with the day first or the month first. Write the month as a word, or year-month-day."
-                    ));
-                }
-                (Some(x), Some(y)) if y > 12 && x <= 12 && !dots => (count(c), Some(x), Some(y)),
-                _ => (count(c), second, first),
-            }
+            let (month, day) = numbered(text, count(one), count(two))?;
+            (count(three), month, day)
         }
     };
     let (Some(year), Some(month), Some(day)) = (year, month, day) else {
@@ -51,6 +43,23 @@ pub fn date(text: &str) -> Result<Civil, Refusal> {
         .ok()
         .and_then(|year| Civil::new(year, month, day));
     there.ok_or_else(|| Refusal(format!("There is no such day as '{text}'.")))
+}
+
+/// Month and day of a date in digits that does not begin with its year. With
+/// points between them the day comes first, as where dates are written so.
+fn numbered(
+    text: &str,
+    first: Option<u32>,
+    second: Option<u32>,
+) -> Result<(Option<u32>, Option<u32>), Refusal> {
+    let dots = text.contains('.');
+    match (first, second) {
+        (Some(one), Some(two)) if one <= 12 && two <= 12 && one != two && !dots => refuse(format!(
+            "'{text}' can be read with the day first or the month first. Write the month as a word, or year-month-day."
+        )),
+        (Some(one), Some(two)) if two > 12 && one <= 12 && !dots => Ok((first, second)),
+        _ => Ok((second, first)),
+    }
 }
 
 fn count(text: &str) -> Option<u32> {

@@ -59,11 +59,11 @@ fn parted(body: &str) -> Result<(String, String), Refusal> {
     let (commas, points) = (body.matches(',').count(), body.matches('.').count());
     let at = |i: usize| (body[..i].to_owned(), body[i + 1..].to_owned());
     let mark = match (commas, points) {
-        (0, 0) => None,
         (0, 1) => body.find('.'),
         (_, 1) if body.rfind(',') < body.find('.') => body.find('.'),
         (1, _) if body.rfind('.') < body.find(',') && points > 0 => body.find(','),
         (1, 0) => comma(body)?,
+        // Several commas, or none and no point: none of them is the decimal mark.
         (_, 0) => None,
         _ => {
             return refuse(format!(

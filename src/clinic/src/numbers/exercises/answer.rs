@@ -31,6 +31,8 @@ pub enum Answer {
         to: Exact,
         /// The unit that is asked for.
         unit: Unit,
+        /// How far outside is still right: what rounding and a measuring cup may do.
+        tolerance: Exact,
     },
     /// One of these.
     Choice {
@@ -108,9 +110,15 @@ impl Answer {
                 },
                 Entered::Number(number),
             ) => (*number - *value).size() <= *tolerance,
-            (Self::Between { from, to, .. }, Entered::Number(number)) => {
-                number >= from && number <= to
-            }
+            (
+                Self::Between {
+                    from,
+                    to,
+                    tolerance,
+                    ..
+                },
+                Entered::Number(number),
+            ) => *number >= *from - *tolerance && *number <= *to + *tolerance,
             (Self::Choice { right, .. }, Entered::Option(at)) => at == right,
             (Self::Tooth { tooth, .. }, Entered::Tooth(entered)) => tooth == entered,
             (Self::Time(time), Entered::Time(entered)) => time == entered,
@@ -142,11 +150,18 @@ impl Answer {
                 unit: Unit::Cartridge,
                 ..
             } => crate::numbers::working::whole_cartridges(value.count()),
-            Self::Number { value, unit, .. } => format!("{} {}", value.text(4), unit.sign()),
-            Self::Between { from, to, unit } if from == to => {
+            Self::Number {
+                value,
+                unit,
+                tolerance,
+            } => {
+                let places = if *tolerance > Exact::ZERO { 1 } else { 6 };
+                format!("{} {}", value.text(places), unit.sign())
+            }
+            Self::Between { from, to, unit, .. } if from == to => {
                 format!("{} {}", from.text(1), unit.sign())
             }
-            Self::Between { from, to, unit } => {
+            Self::Between { from, to, unit, .. } => {
                 format!("{} to {} {}", from.text(1), to.text(1), unit.sign())
             }
             Self::Choice { options, right } => options.get(*right).cloned().unwrap_or_default(),

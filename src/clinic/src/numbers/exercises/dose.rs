@@ -2,7 +2,7 @@
 
 use super::{Answer, Draft, Slip, draw::Draw};
 use crate::numbers::{
-    dose::{Given, Second, Sitting, contents, dilution_of, drug_limit},
+    dose::{Given, Second, Sitting, contents, dilution_of, drug_limit, drug_working},
     entry::{Strength, Volume, Weight},
     exact::Exact,
     unit::{Quantity, Unit},
@@ -242,31 +242,11 @@ pub(super) fn drug_maximum(numbers: &Numbers, draw: &mut Draw) -> Option<Draft> 
                 && drug_limit(rules, solution).is_some_and(|l| l.per_kg.is_some())
         })
         .collect();
-    let (rules, solution, volume) = *draw.pick(&all)?;
+    let (rules, solution, _) = *draw.pick(&all)?;
     let kg = draw.span(12, 110, 1);
     let weight = weight_of(kg)?;
-    let most = Sitting {
-        rules,
-        solution,
-        volume: Volume::stated(volume),
-        weight,
-        heart: Heart::Healthy,
-        years: None,
-    }
-    .maximum(numbers)
-    .ok()?;
+    let (allowed, working) = drug_working(numbers, rules, solution, weight).ok()?;
     let limit = drug_limit(rules, solution)?;
-    let mut working = most.working;
-    // The lines behind the ceiling are about cartridges, which are not asked for.
-    let ceiling = working.lines.iter().position(|l| l.what == "Ceiling")?;
-    working.lines.truncate(ceiling + 1);
-    working.comes_to(
-        format!("{} mg by {}", most.drug.text(2), rules.name),
-        Some(Quantity {
-            value: most.drug,
-            unit: Unit::Milligram,
-        }),
-    );
     let by_weight = weight.kg() * Exact::from(limit.per_kg?);
     let mut slips = vec![
         Slip::number(by_weight, "The ceiling was forgotten."),
@@ -289,10 +269,10 @@ pub(super) fn drug_maximum(numbers: &Numbers, draw: &mut Draw) -> Option<Draft> 
             solution.name,
             rule_words(rules, solution)
         ),
-        answer: mg(most.drug, Exact::of(1, 20)),
+        answer: mg(allowed.most, Exact::of(1, 20)),
         working,
         slips,
-        difficulty: if most.drug == by_weight { 1 } else { 2 },
+        difficulty: if allowed.most == by_weight { 1 } else { 2 },
         seconds: 50,
     })
 }

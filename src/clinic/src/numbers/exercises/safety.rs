@@ -6,7 +6,7 @@ use crate::numbers::{
     entry::Clock,
     exact::Exact,
     limit, proportion, recall_date,
-    spore::{self, Decision, Load, Spores},
+    spore::{self, Control, Decision, Load, Spores},
     sterilising,
     unit::{Quantity, Unit},
 };
@@ -126,30 +126,30 @@ pub(super) fn spores(numbers: &Numbers, draw: &mut Draw) -> Option<Draft> {
     let days = draw.span(1, 14, 1);
     let implant = draw.below(2) == 1;
     let indicators = draw.below(2) == 0;
-    let (spores, control_grew, repeat) = *draw.pick(&[
-        (Spores::NotIn, true, false),
-        (Spores::Waiting, true, false),
-        (Spores::Negative, true, false),
-        (Spores::Negative, false, false),
-        (Spores::Positive, true, false),
-        (Spores::Negative, true, true),
-        (Spores::Positive, true, true),
+    let (spores, control, repeat) = *draw.pick(&[
+        (Spores::NotIn, Control::Grew, false),
+        (Spores::Waiting, Control::Grew, false),
+        (Spores::Negative, Control::Grew, false),
+        (Spores::Negative, Control::DidNotGrow, false),
+        (Spores::Positive, Control::Grew, false),
+        (Spores::Negative, Control::Grew, true),
+        (Spores::Positive, Control::Grew, true),
     ])?;
     let load = Load {
         days,
         implant,
         spores,
-        control_grew,
+        control,
         indicators,
         repeat,
     };
     let (decision, because) = spore::decide(numbers, &load);
     let right = Decision::ALL.iter().position(|d| *d == decision)?;
-    let test = match (spores, control_grew) {
+    let test = match (spores, control) {
         (Spores::NotIn, _) => "No spore test was in it",
         (Spores::Waiting, _) => "Its spore test is still incubating",
-        (Spores::Negative, true) => "Its spore test did not grow, and the control did",
-        (Spores::Negative, false) => "Neither its spore test nor the control grew",
+        (Spores::Negative, Control::Grew) => "Its spore test did not grow, and the control did",
+        (Spores::Negative, Control::DidNotGrow) => "Neither its spore test nor the control grew",
         (Spores::Positive, _) => "Its spore test grew",
     };
     Some(Draft {
@@ -186,7 +186,11 @@ pub(super) fn spores(numbers: &Numbers, draw: &mut Draw) -> Option<Draft> {
                 because: because.clone(),
             })
             .collect(),
-        difficulty: if repeat || !control_grew { 3 } else { 2 },
+        difficulty: if repeat || control == Control::DidNotGrow {
+            3
+        } else {
+            2
+        },
         seconds: 40,
     })
 }
@@ -243,11 +247,11 @@ pub(super) fn powder(numbers: &Numbers, draw: &mut Draw) -> Option<Draft> {
     let grams = draw.span(20, 500, 5);
     let amount = Exact::from(grams);
     let (from, to) = proportion::liquid(proportion, amount);
-    // What a measuring cup can show: half a millilitre either way where the table gives one figure.
-    let (least, most) = if from == to {
-        (from - Exact::of(1, 2), to + Exact::of(1, 2))
+    // What a measuring cup can show where the table gives one figure; rounding where it gives two.
+    let tolerance = if from == to {
+        Exact::of(1, 2)
     } else {
-        (from - Exact::of(1, 20), to + Exact::of(1, 20))
+        Exact::of(1, 20)
     };
     let mut slips = vec![
         Slip::number(
@@ -282,13 +286,14 @@ pub(super) fn powder(numbers: &Numbers, draw: &mut Draw) -> Option<Draft> {
             proportion.powder
         ),
         answer: Answer::Between {
-            from: least,
-            to: most,
+            from,
+            to,
             unit: Unit::Millilitre,
+            tolerance,
         },
         working: proportion::working(proportion, amount),
         slips,
-        difficulty: if grams % 100 == 0 { 1 } else { 2 },
+        difficulty: if grams.is_multiple_of(100) { 1 } else { 2 },
         seconds: 40,
     })
 }

@@ -8,7 +8,7 @@ use crate::numbers::{
     entry::{AMOUNT, Field, Refusal, TEMPERATURE, clock, date, number, refuse},
     exact::Exact,
     fluoride, limit, proportion, recall_date, spore,
-    spore::{Load, Spores},
+    spore::{Control, Load, Spores},
     sterilising,
     unit::Unit,
     working::Working,
@@ -161,7 +161,11 @@ fn load(form: &mut Form<'_>) -> Option<Load> {
         days: days?,
         implant: implant?,
         spores: spores?,
-        control_grew: control_grew?,
+        control: if control_grew? {
+            Control::Grew
+        } else {
+            Control::DidNotGrow
+        },
         indicators: indicators?,
         repeat: repeat?,
     })

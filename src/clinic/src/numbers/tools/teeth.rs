@@ -74,15 +74,12 @@ pub(super) fn work(
     let mut form = Form::new(entries);
     let from = form.chosen("system", system);
     let tooth = from.and_then(|from| form.read("tooth", |text| read(text, from)));
-    let done = match tool {
-        Tool::Notation => {
-            let to = form.chosen("to", system);
-            (|| Some(working(tooth?, from?, to?)))()
-        }
-        _ => {
-            let months = form.read("age", months);
-            (|| Some(eruption(numbers, tooth?, months?)?.1))()
-        }
+    let done = if tool == Tool::Notation {
+        let to = form.chosen("to", system);
+        (|| Some(working(tooth?, from?, to?)))()
+    } else {
+        let months = form.read("age", months);
+        (|| Some(eruption(numbers, tooth?, months?)?.1))()
     };
     done.filter(|_| form.faults.is_empty())
         .ok_or_else(|| form.failed(None))
