@@ -54,15 +54,15 @@ async fn a_search_with_slips_leads_to_the_thing() -> Result<()> {
     let page = open(&site, Look::PHONE, "#/bench").await?;
     page.tap(&hook("go-find")).await?;
     page.fill(&hook("find"), "spon excavater small").await?;
-    page.read(&hook("found"), "Spoon excavator, small").await?;
+    page.read(&hook("found"), "Small spoon excavator").await?;
     assert_eq!(page.fragment().await?, "#/find/spon+excavater+small");
     page.assert_accessible("what was found").await?;
     assert!(!page.is_too_wide().await?);
     page.tap("[data-test=found] a").await?;
-    page.read("h1", "Spoon excavator, small").await?;
+    page.read("h1", "Small spoon excavator").await?;
     // Back leads to what was found, with the words still there.
     page.back().await?;
-    page.read(&hook("found"), "Spoon excavator, small").await?;
+    page.read(&hook("found"), "Small spoon excavator").await?;
     let words: String = page.value("document.querySelector('#find').value").await?;
     assert_eq!(words, "spon excavater small");
     page.quit().await
@@ -83,7 +83,7 @@ async fn a_list_that_holds_nothing_hands_its_words_on() -> Result<()> {
 #[ignore = "needs a built site and a browser"]
 async fn a_reason_unfolds_where_it_was_found() -> Result<()> {
     let site = Site::serve().await?;
-    let page = open(&site, Look::PHONE, "#/find/eugenol+disturbs+resin").await?;
+    let page = open(&site, Look::PHONE, "#/find/bonding+fails+wet+forgive").await?;
     page.read(&hook("found"), "reason").await?;
     page.tap("[data-test=found] summary").await?;
     page.read("[data-test=found] details[open]", "Holds for")
