@@ -125,14 +125,16 @@ fn inlines(all: &[Inline], into: &mut String) {
         match inline {
             Inline::Text(text) => into.push_str(text),
             Inline::Item(id, inner) => {
-                into.push_str(&format!(" item:{id} "));
+                into.push_str(" item:");
+                into.push_str(id.as_str());
+                into.push(' ');
                 inlines(inner, into);
             }
             Inline::Emphasis(inner)
             | Inline::Strong(inner)
             | Inline::Link(_, inner)
             | Inline::Procedure(_, inner) => inlines(inner, into),
-            _ => {}
+            Inline::Source(_) => {}
         }
     }
 }
