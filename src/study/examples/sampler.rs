@@ -1,6 +1,8 @@
 //! Prints questions as a teacher would read them.
 //!
-//! `cargo run -p study --example sampler -- [family | all] [how many] [seed]`
+//! `cargo run -p study --example sampler -- [family | all | ids] [how many] [seed]`
+//!
+//! `ids` lists the id of every question instead.
 
 use catalogue::quantity::Milli;
 use clinic::{Clinic, case::Seed, standing::Standing};
@@ -17,6 +19,10 @@ fn main() -> Result<(), String> {
     let bank = Bank::new(&clinic);
     let arguments: Vec<String> = env::args().skip(1).collect();
     let wanted = arguments.first().map_or("all", String::as_str);
+    if wanted == "ids" {
+        bank.ids().iter().for_each(|id| println!("{id}"));
+        return Ok(());
+    }
     let count: usize = arguments.get(1).and_then(|n| n.parse().ok()).unwrap_or(5);
     let mut seed = Seed::new(arguments.get(2).and_then(|n| n.parse().ok()).unwrap_or(1));
     for family in bank

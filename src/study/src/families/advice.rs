@@ -3,7 +3,7 @@
 use super::{
     Desk, Draft, Family,
     draft::{Offer, one, wording},
-    text::{alike, lower, marks},
+    text::{alike, marks, within},
     texts::{at, places},
 };
 use crate::question::{Form, Shown};
@@ -117,7 +117,7 @@ fn write(desk: &Desk, fact: &[&str], chance: &mut Seed) -> Option<Draft> {
     let (choices, closeness) = one(right, pool, chance)?;
     Some(Draft {
         competency: "patient-care".into(),
-        stem: wording(chance, wordings, &[&lower(&procedure.name)]),
+        stem: wording(chance, wordings, &[&within(&procedure.name)]),
         shown,
         form: Form::One(choices),
         closeness,

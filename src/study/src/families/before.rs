@@ -3,7 +3,7 @@
 use super::{
     Desk, Draft, Family,
     draft::{Offer, one, wording},
-    text::lower,
+    text::within,
 };
 use crate::question::{Form, Shown};
 use clinic::case::Seed;
@@ -47,7 +47,7 @@ fn write(desk: &Desk, fact: &[&str], chance: &mut Seed) -> Option<Draft> {
         .map(|m| (m, 0.5));
     let start = chance.below(40);
     let pool = near
-        .chain(far.skip(start).take(60))
+        .chain(far.skip(start).take(24))
         .filter(|(m, _)| {
             let both = [&m.first, &m.then];
             !both.contains(&&pair.first)
@@ -79,7 +79,7 @@ fn write(desk: &Desk, fact: &[&str], chance: &mut Seed) -> Option<Draft> {
                 "You lay the tray for {}. Why does “{}” stand before “{}”?",
             ],
             &[
-                &lower(&procedure.name),
+                &within(&procedure.name),
                 desk.name(&pair.first),
                 desk.name(&pair.then),
             ],

@@ -3,10 +3,11 @@
 use super::{
     Desk, Draft, Family,
     draft::{Offer, one, wording},
-    text::{alike, echoes, lower, marks},
-    texts::own_uses,
+    text::{alike, echoes, marks},
+    texts::{elsewhere, own_uses},
 };
 use crate::question::{Form, Shown};
+use catalogue::procedures::Use;
 use clinic::case::Seed;
 
 pub(super) const FAMILY: Family = Family {
@@ -24,7 +25,14 @@ fn facts(desk: &Desk) -> Vec<String> {
             continue;
         }
         for each in &uses {
-            if each.reason.starts_with("to ") && !echoes(&each.reason, desk.name(&each.item)) {
+            let named = procedure
+                .name
+                .to_lowercase()
+                .contains(&desk.name(&each.item).to_lowercase());
+            if each.reason.starts_with("to ")
+                && !named
+                && !echoes(&each.reason, desk.name(&each.item))
+            {
                 facts.push(format!("{}.{}", procedure.id, each.item));
             }
         }
@@ -54,21 +62,30 @@ fn write(desk: &Desk, fact: &[&str], chance: &mut Seed) -> Option<Draft> {
                 .into_iter()
                 .any(|u| u.item == *id && alike(marks(&u.reason), wanted) >= 0.4)
     };
-    let pool = uses
-        .iter()
-        .filter(|u| u.item != own.item)
-        .filter_map(|u| {
-            let other = desk.item(u.item.as_str())?;
-            let apart = other.family() != item.family()
-                && !echoes(&own.reason, other.name())
-                && !serves(&u.item, other.purpose());
-            apart.then(|| {
-                Offer::of(other.id(), other.name())
-                    .close(0.45)
-                    .because(format!("It is there {}.", u.reason))
+    let unfit = |u: &&Use| {
+        u.item != own.item
+            && desk.item(u.item.as_str()).is_some_and(|other| {
+                other.family() != item.family()
+                    && !echoes(&own.reason, other.name())
+                    && !serves(&u.item, other.purpose())
             })
-        })
+    };
+    let offer = |u: &Use, close: f32| {
+        Offer::of(&u.item, desk.name(&u.item))
+            .close(close)
+            .because(format!("It is there {}.", u.reason))
+    };
+    let mut pool: Vec<Offer> = uses
+        .iter()
+        .copied()
+        .filter(unfit)
+        .map(|u| offer(u, 0.45))
         .collect();
+    if pool.len() < 3 {
+        let others = elsewhere(desk, procedure, chance).into_iter();
+        let foreign = others.filter(|u| unfit(u) && !desk.uses(&procedure.id, &u.item));
+        pool.extend(foreign.map(|u| offer(u, 0.3)));
+    }
     let (choices, closeness) = one(Offer::of(item.id(), item.name()), pool, chance)?;
     Some(Draft {
         competency: desk.laying(&procedure.id),
@@ -79,16 +96,15 @@ fn write(desk: &Desk, fact: &[&str], chance: &mut Seed) -> Option<Draft> {
                 "{}: something is needed {}. What do you hand over or take up?",
                 "{}: which of these is on the tray {}?",
             ],
-            &[&procedure.name, &own.reason],
+            &[
+                &procedure.name,
+                own.reason.split(';').next().unwrap_or_default(),
+            ],
         ),
         shown: Shown::Nothing,
         form: Form::One(choices),
         closeness,
-        reasons: desk.by(
-            procedure,
-            format!("{} is there {}", item.name(), own.reason),
-        ),
+        reasons: desk.by(procedure, format!("{}: there {}", item.name(), own.reason)),
         study: desk.study(Some(procedure), Some(item.id())),
     })
-    .filter(|d| !d.stem.contains(&lower(item.name())))
 }

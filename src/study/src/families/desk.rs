@@ -38,6 +38,8 @@ pub struct Desk {
     /// By procedure: what lies on its tray; empty for set-ups.
     laid: Vec<Vec<Laid>>,
     lessons: HashSet<LessonId>,
+    /// By item: the set-ups whose own steps use it.
+    sets: HashMap<ItemId, Vec<ProcedureId>>,
     /// By item: its drawing without what is written on it.
     shapes: HashMap<ItemId, Drawing>,
 }
@@ -71,6 +73,7 @@ impl Desk {
             families,
             any: Vec::new(),
             laid: Vec::new(),
+            sets: HashMap::new(),
             shapes: catalogue
                 .drawings
                 .iter()
@@ -79,6 +82,16 @@ impl Desk {
             lessons: catalogue.lessons.iter().map(|l| l.id.clone()).collect(),
             clinic,
         };
+        for set in catalogue
+            .procedures
+            .iter()
+            .filter(|p| p.kind == ProcedureKind::SetUp)
+        {
+            for each in super::texts::own_uses(set) {
+                let sets = desk.sets.entry(each.item.clone()).or_default();
+                sets.push(set.id.clone());
+            }
+        }
         desk.any = catalogue
             .procedures
             .iter()
@@ -217,13 +230,24 @@ impl Desk {
         if let Item::Material(_) = item {
             return "materials".into();
         }
-        let set = self.catalogue().procedures.iter().find(|p| {
-            p.kind == ProcedureKind::SetUp
-                && p.steps
-                    .iter()
-                    .any(|s| s.uses.0.iter().any(|u| u.item == *item.id()))
-        });
-        set.map_or_else(|| "tray-set-ups".into(), |p| p.competency.clone())
+        match self.sets.get(item.id()).map(Vec::as_slice) {
+            Some([only]) if self.families_of(only).contains(item.family()) => self.laying(only),
+            _ => "tray-set-ups".into(),
+        }
+    }
+
+    /// The families that a set-up draws most of its items from.
+    fn families_of(&self, set: &ProcedureId) -> HashSet<&str> {
+        let uses = self
+            .procedure(set.as_str())
+            .map(super::texts::own_uses)
+            .unwrap_or_default();
+        let families: Vec<&str> = uses
+            .iter()
+            .filter_map(|u| Some(self.item(u.item.as_str())?.family()))
+            .collect();
+        let often = |family: &&str| families.iter().filter(|f| *f == family).count() >= 3;
+        families.iter().copied().filter(often).collect()
     }
 
     /// The reason that the steps of a procedure give, with their sources.

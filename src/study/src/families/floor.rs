@@ -6,8 +6,8 @@ use super::{
     patients::{chart, finding_of, patient, says, words},
 };
 use crate::question::{Form, Shown};
-use catalogue::{findings::Scale, quantity::Milli};
-use clinic::{Reason, case::Seed};
+use catalogue::{findings::Scale, items::Role, quantity::Milli};
+use clinic::{Reason, case::Seed, engine::Conclusions, layers::Stack, standing::Standing};
 
 pub(super) const FAMILY: Family = Family {
     id: "floor",
@@ -37,7 +37,7 @@ fn facts(desk: &Desk) -> Vec<String> {
     facts
 }
 
-fn draw(desk: &Desk, tenths: &str, planned: &str) -> Option<clinic::engine::Conclusions> {
+fn draw(desk: &Desk, tenths: &str, planned: &str) -> Option<Conclusions> {
     let tenths: i32 = tenths.parse().ok()?;
     let (exposure, bleeding) = if tenths == 0 {
         ("pin-point", "stops")
@@ -52,12 +52,47 @@ fn draw(desk: &Desk, tenths: &str, planned: &str) -> Option<clinic::engine::Conc
         ("remaining-dentine", number.as_str()),
         ("exposure", exposure),
         ("bleeding", bleeding),
+        ("closing", "permanent"),
     ];
     let all = desk.clinic.reason(&patient(desk, &signs)?);
     desk.clinic
         .word(&all.patient, "protection")
         .is_some()
         .then_some(all)
+}
+
+/// Whether what another word of the scale stands for is taught for this patient
+/// too: where sources disagree, neither way is a wrong one.
+fn taught(desk: &Desk, all: &Conclusions, word: &str) -> bool {
+    if word == "capping" {
+        return desk.clinic.word(&all.patient, "exposure") != Some("none");
+    }
+    let permanent = desk
+        .clinic
+        .layer_verdicts(all, Role::Permanent, &Stack::default());
+    let closing = permanent
+        .into_iter()
+        .find(|v| v.standing == Standing::Right)
+        .and_then(|v| v.item);
+    let mut stack = Stack {
+        closing,
+        ..Stack::default()
+    };
+    let layers = [
+        (Role::Liner, word.contains("liner")),
+        (Role::Base, word.contains("base")),
+    ];
+    layers.into_iter().all(|(role, placed)| {
+        let open = desk
+            .clinic
+            .layer_verdicts(all, role, &stack)
+            .into_iter()
+            .find(|v| v.item.is_some() == placed && v.standing <= Standing::Acceptable);
+        if role == Role::Liner {
+            stack.liner = open.as_ref().and_then(|v| v.item.clone());
+        }
+        open.is_some()
+    })
 }
 
 fn write(desk: &Desk, fact: &[&str], chance: &mut Seed) -> Option<Draft> {
@@ -68,7 +103,7 @@ fn write(desk: &Desk, fact: &[&str], chance: &mut Seed) -> Option<Draft> {
     let word = desk.clinic.word(&all.patient, "protection")?;
     let pool = words(desk, "protection")
         .into_iter()
-        .filter(|w| *w != word)
+        .filter(|w| *w != word && !taught(desk, &all, w))
         .filter_map(|w| {
             Some(
                 Offer::new(w, says(desk, "protection", w)?)

@@ -3,7 +3,7 @@
 use super::{
     Desk, Draft, Family,
     draft::{Offer, one, wording},
-    text::lower,
+    text::{sentence, within},
 };
 use crate::question::{Form, Shown};
 use clinic::case::Seed;
@@ -45,17 +45,24 @@ fn write(desk: &Desk, fact: &[&str], chance: &mut Seed) -> Option<Draft> {
                 .harm(way.harm)
         })
         .collect();
-    let (choices, closeness) = one(Offer::new("how", hand_over.how.as_str()), pool, chance)?;
+    let (choices, closeness) = one(
+        Offer::new(
+            "how",
+            sentence(hand_over.how.split(';').next().unwrap_or_default()),
+        ),
+        pool,
+        chance,
+    )?;
     Some(Draft {
         competency: "chairside".into(),
         stem: wording(
             chance,
             &[
                 "In {}, under “{}”, you hand this over: “{}”. How, and where?",
-                "The dentist working at {} waits under “{}” for this: “{}”. Which hand-over is right?",
+                "During {}, under “{}”, the dentist holds out a hand for this: “{}”. Which hand-over is right?",
             ],
             &[
-                &lower(&procedure.name),
+                &within(&procedure.name),
                 &step.phase,
                 desk.name(&hand_over.item),
             ],

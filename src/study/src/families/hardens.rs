@@ -6,6 +6,7 @@ use super::{
     mixed::mixed,
 };
 use crate::question::{Form, Shown};
+use catalogue::items::Mixing;
 use clinic::case::Seed;
 
 pub(super) const FAMILY: Family = Family {
@@ -17,8 +18,14 @@ pub(super) const FAMILY: Family = Family {
 
 fn facts(desk: &Desk) -> Vec<String> {
     mixed(desk)
+        .filter(|(_, mixing)| plain(mixing))
         .map(|(material, _)| material.id.to_string())
         .collect()
+}
+
+/// What sets by itself and may be lit as well has no single answer.
+fn plain(mixing: &Mixing) -> bool {
+    mixing.light || !mixing.hardens.to_lowercase().contains("light")
 }
 
 fn write(desk: &Desk, fact: &[&str], chance: &mut Seed) -> Option<Draft> {
@@ -29,9 +36,7 @@ fn write(desk: &Desk, fact: &[&str], chance: &mut Seed) -> Option<Draft> {
         "self" => Offer::new("self", "It sets by itself, without the light"),
         _ => Offer::new("drying", "It only dries as its solvent leaves"),
     };
-    // What sets by itself and may also be lit, or the other way round, has no single answer.
-    let says = mixing.hardens.to_lowercase();
-    if !mixing.light && says.contains("light") {
+    if !plain(mixing) {
         return None;
     }
     let key = if mixing.light { "light" } else { "self" };
@@ -48,7 +53,6 @@ fn write(desk: &Desk, fact: &[&str], chance: &mut Seed) -> Option<Draft> {
             &[
                 "How does this harden: “{}”?",
                 "This has been placed: “{}”. What makes it hard?",
-                "Do you bring the curing light for this: “{}”?",
             ],
             &[&material.name],
         ),

@@ -3,7 +3,7 @@
 use super::{
     Desk, Draft, Family,
     draft::{Offer, one, wording},
-    text::{alike, echoes, lower, marks, sentence},
+    text::{alike, echoes, lower, marks, sentence, within},
     texts::{at, places},
 };
 use crate::question::{Form, Shown};
@@ -33,6 +33,10 @@ fn facts(desk: &Desk) -> Vec<String> {
             );
         }
     }
+    facts.retain(|fact| {
+        let parts: Vec<&str> = fact.split('.').collect();
+        write(desk, &parts, &mut Seed::new(0)).is_some()
+    });
     facts
 }
 
@@ -77,7 +81,7 @@ fn write(desk: &Desk, fact: &[&str], chance: &mut Seed) -> Option<Draft> {
                 "This is a hazard of {}. Which of these belongs to it?",
                 "In {} you guard against this. Which of these goes with it?",
             ],
-            &[&lower(&procedure.name)],
+            &[&within(&procedure.name)],
         ),
         shown: Shown::Lines(vec![sentence(what)]),
         form: Form::One(choices),

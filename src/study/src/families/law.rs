@@ -3,7 +3,7 @@
 use super::{
     Desk, Draft, Family,
     draft::{Offer, one, wording},
-    text::{lower, opening},
+    text::{opening, within},
 };
 use crate::question::{Form, Shown};
 use catalogue::procedures::Actor;
@@ -71,12 +71,12 @@ fn write(desk: &Desk, fact: &[&str], chance: &mut Seed) -> Option<Draft> {
                 "Which of these acts in {} may an assistant do only where local law allows it?",
                 "Local law decides whether an assistant may do one of these in {}. Which one?",
             ],
-            &[&lower(&procedure.name)],
+            &[&within(&procedure.name)],
         ),
         shown: Shown::Nothing,
         form: Form::One(choices),
         closeness,
-        reasons: desk.by(procedure, "This act changes something in the patient's mouth; whether an assistant may do it is settled by local law. The others ready and support"),
+        reasons: desk.by(procedure, "The steps mark this act as one that local law settles; the others are the assistant's own work"),
         study: desk.study(Some(procedure), None),
     })
 }

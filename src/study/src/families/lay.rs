@@ -3,7 +3,7 @@
 use super::{
     Desk, Draft, Family,
     draft::{Offer, several, wording},
-    text::lower,
+    text::within,
 };
 use crate::question::{Form, Shown};
 use catalogue::ids::ProcedureId;
@@ -24,7 +24,7 @@ fn facts(desk: &Desk) -> Vec<String> {
         for (at, each) in laid.iter().enumerate() {
             let first = laid[..at].iter().all(|l| l.stage != each.stage);
             let count = laid.iter().filter(|l| l.stage == each.stage).count();
-            if first && (2..=8).contains(&count) {
+            if first && (2..=6).contains(&count) {
                 facts.push(format!("{}.{}", procedure.id, each.item));
             }
         }
@@ -51,7 +51,7 @@ fn write(desk: &Desk, fact: &[&str], chance: &mut Seed) -> Option<Draft> {
             pool.push(
                 Offer::of(other.id(), other.name())
                     .close(close)
-                    .because(format!("No step of {} uses it.", lower(&procedure.name))),
+                    .because(format!("No step of {} uses it.", within(&procedure.name))),
             );
         }
     }
@@ -65,7 +65,7 @@ fn write(desk: &Desk, fact: &[&str], chance: &mut Seed) -> Option<Draft> {
                 "Lay the tray for {}: what is new at the stage “{}”?",
                 "Which of these do you place on the tray for {} because the stage “{}” needs them first?",
             ],
-            &[&lower(&procedure.name), stage],
+            &[&within(&procedure.name), stage],
         ),
         shown: Shown::Nothing,
         form: Form::Place(choices),

@@ -43,7 +43,9 @@ fn facts(desk: &Desk) -> Vec<String> {
     for (role, _) in ROLES {
         for (band, ..) in DEPTHS {
             for planned in words(desk, "planned-permanent") {
-                for isolation in words(desk, "isolation") {
+                // How the tooth is kept dry decides about the filling only.
+                let kept = if role == "permanent" { 2 } else { 1 };
+                for isolation in words(desk, "isolation").into_iter().take(kept) {
                     for allergy in ALLERGIES {
                         let fact = [role, band, planned, isolation, allergy];
                         if verdicts(desk, &fact).is_some_and(|(_, v)| asks(&v)) {
@@ -63,11 +65,14 @@ fn asks(verdicts: &[LayerVerdict]) -> bool {
         .iter()
         .filter(|v| v.item.is_some() && v.standing <= Standing::Acceptable)
         .count();
-    let bad = verdicts
-        .iter()
-        .filter(|v| v.item.is_some() && v.standing >= Standing::Wrong)
-        .count();
+    let bad = verdicts.iter().filter(|v| spoken_against(v)).count();
     good >= 1 && bad >= 2
+}
+
+/// What no rule and no fact of a material speaks against could still be right in
+/// some practice, so it is not offered as wrong.
+fn spoken_against(verdict: &LayerVerdict) -> bool {
+    verdict.item.is_some() && verdict.standing >= Standing::Wrong && !verdict.reasons.is_empty()
 }
 
 fn verdicts(desk: &Desk, fact: &[&str]) -> Option<(Conclusions, Vec<LayerVerdict>)> {
@@ -151,7 +156,7 @@ fn write(desk: &Desk, fact: &[&str], chance: &mut Seed) -> Option<Draft> {
         if verdict.standing <= Standing::Acceptable {
             reasons.extend(verdict.reasons.iter().cloned());
             right.push(offer);
-        } else {
+        } else if spoken_against(verdict) {
             pool.push(offer.harm(verdict.standing == Standing::Unsafe));
         }
     }

@@ -54,6 +54,18 @@ fn write(desk: &Desk, fact: &[&str], chance: &mut Seed) -> Option<Draft> {
             );
         }
     }
+    for other in (0..12).filter_map(|_| chance.pick(&desk.catalogue().instruments)) {
+        if other.family != own.family
+            && alike(marks(&other.look), looks) < 0.5
+            && !echoes(&own.look, &other.name)
+        {
+            pool.push(
+                Offer::of(&other.id, &other.name)
+                    .close(0.25)
+                    .because(other.look.as_str()),
+            );
+        }
+    }
     let (choices, closeness) = one(Offer::of(&own.id, &own.name), pool, chance)?;
     Some(Draft {
         competency: desk.knowing(item),

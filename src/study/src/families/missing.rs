@@ -3,7 +3,7 @@
 use super::{
     Desk, Draft, Family,
     draft::{Offer, one, wording},
-    text::lower,
+    text::within,
 };
 use crate::question::{Form, Shown};
 use catalogue::ids::ProcedureId;
@@ -52,7 +52,7 @@ fn write(desk: &Desk, fact: &[&str], chance: &mut Seed) -> Option<Draft> {
         .map(|(other, close)| {
             Offer::of(other.id(), other.name())
                 .close(close)
-                .because(format!("No step of {} uses it.", lower(&procedure.name)))
+                .because(format!("No step of {} uses it.", within(&procedure.name)))
         })
         .collect();
     let (choices, closeness) = one(Offer::of(right.id(), right.name()), pool, chance)?;
@@ -65,14 +65,14 @@ fn write(desk: &Desk, fact: &[&str], chance: &mut Seed) -> Option<Draft> {
                 "You check the tray for {}, stage “{}”. Which item has been forgotten?",
                 "For {}, stage “{}”, these items are ready. Which one more does a step of it use?",
             ],
-            &[&lower(&procedure.name), &gone.stage],
+            &[&within(&procedure.name), &gone.stage],
         ),
         shown: Shown::Items(shown),
         form: Form::One(choices),
         closeness,
         reasons: desk.by(
             procedure,
-            format!("{} is there {}", right.name(), gone.reason),
+            format!("{}: there {}", right.name(), gone.reason),
         ),
         study: desk.study(Some(procedure), Some(right.id())),
     })

@@ -57,7 +57,10 @@ fn write(desk: &Desk, fact: &[&str], chance: &mut Seed) -> Option<Draft> {
         } else {
             (&told.cause, "causes")
         };
-        if std::ptr::eq(told, fault)
+        // Throwing a mix away and starting anew is never wrong.
+        let anew = mend && text.starts_with("Throw");
+        if anew
+            || std::ptr::eq(told, fault)
             || alike(marks(text), own) > 0.34
             || alike(marks(&told.sign), sign) > 0.34
         {

@@ -34,7 +34,8 @@ fn span(mixing: &Mixing, kind: &str) -> Option<Span> {
     match kind {
         "mix" => Some(mixing.mix_seconds),
         "work" => Some(mixing.work_seconds),
-        "set" => mixing.set_seconds,
+        // Nobody can know hours by the minute, and kinds differ by as much.
+        "set" => mixing.set_seconds.filter(|s| s.from < 3600),
         _ => None,
     }
 }

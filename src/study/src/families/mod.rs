@@ -56,7 +56,6 @@ mod stop;
 mod storage;
 mod stray;
 mod surface;
-mod tell;
 mod text;
 mod texts;
 mod told;
@@ -111,7 +110,6 @@ pub const ALL: &[Family] = &[
     look::FAMILY,
     name::FAMILY,
     lookalikes::FAMILY,
-    tell::FAMILY,
     tooth::FAMILY,
     reprocessing::FAMILY,
     storage::FAMILY,

@@ -3,7 +3,7 @@
 use super::{
     Desk, Draft, Family,
     draft::{Offer, one, wording},
-    text::{lower, opening},
+    text::{opening, within},
     texts::acts,
 };
 use crate::question::{Form, Shown};
@@ -77,7 +77,7 @@ fn write(desk: &Desk, fact: &[&str], chance: &mut Seed) -> Option<Draft> {
                 "You are in the middle of {}, and this is done. Which step follows?",
                 "In {}, what does the team do right after this?",
             ],
-            &[&lower(&procedure.name)],
+            &[&within(&procedure.name)],
         ),
         shown: Shown::Lines(vec![steps[now].does.clone()]),
         form: Form::One(choices),

@@ -1,6 +1,6 @@
 //! Put in order: items of a tray from different stages, in order of use.
 
-use super::{Desk, Draft, Family, draft::wording, text::lower};
+use super::{Desk, Draft, Family, draft::wording, text::within};
 use crate::question::{Form, Piece, Shown};
 use catalogue::ids::ProcedureId;
 use clinic::{case::Seed, sequence::Target};
@@ -71,7 +71,7 @@ fn write(desk: &Desk, fact: &[&str], chance: &mut Seed) -> Option<Draft> {
                 "Put these in the order in which {} needs them first.",
                 "The tray for {} is laid from left to right in order of first use. Put these in that order.",
             ],
-            &[&lower(&procedure.name)],
+            &[&within(&procedure.name)],
         ),
         shown: Shown::Nothing,
         form: Form::Order {

@@ -3,7 +3,7 @@
 use super::{
     Desk, Draft, Family,
     draft::{Offer, one, wording},
-    text::lower,
+    text::within,
 };
 use crate::question::{Form, Shown};
 use catalogue::{
@@ -121,9 +121,18 @@ fn write(desk: &Desk, fact: &[&str], chance: &mut Seed) -> Option<Draft> {
         let take = desk
             .item(variation.take.as_ref()?.as_str())
             .filter(|t| lies(t.id()))?;
+        let other_takes = desk
+            .catalogue()
+            .procedures
+            .iter()
+            .flat_map(|p| &p.variations)
+            .filter_map(|v| desk.item(v.take.as_ref()?.as_str()))
+            .filter(|o| o.id() != take.id())
+            .map(|o| (o, Desk::close(take, o) + 0.1));
         let pool = desk
             .foreign(&procedure.id, take, chance)
             .into_iter()
+            .chain(other_takes)
             .filter(|(other, _)| !lies(other.id()) && other.id() != item.id())
             .map(|(other, close)| {
                 Offer::of(other.id(), other.name())
@@ -149,7 +158,7 @@ fn write(desk: &Desk, fact: &[&str], chance: &mut Seed) -> Option<Draft> {
     };
     let (choices, closeness) = one(Offer::of(right.id(), right.name()), pool, chance)?;
     let pattern = chance.pick(wordings).copied().unwrap_or_default();
-    let with = [lower(&procedure.name), says, item.name().to_string()];
+    let with = [within(&procedure.name), says, item.name().to_string()];
     Some(Draft {
         competency,
         stem: filled(pattern, &with, chance),

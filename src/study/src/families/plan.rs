@@ -6,6 +6,7 @@ use super::{
     patients::{chart, patient, words},
 };
 use crate::question::{Form, Shown};
+use catalogue::plans::Plan;
 use clinic::{Reason, case::Seed, engine::Conclusions, standing::Standing};
 
 pub(super) const FAMILY: Family = Family {
@@ -64,6 +65,11 @@ fn facts(desk: &Desk) -> Vec<String> {
     facts
 }
 
+/// A plan that leaves the way open to the dentist is never a wrong one.
+fn can_be_wrong(plan: &Plan) -> bool {
+    !plan.procedures.is_empty()
+}
+
 fn depth_id(at: usize) -> &'static str {
     ["fair", "thin", "very-thin", "pin-point", "larger"][at]
 }
@@ -101,6 +107,7 @@ fn draw(desk: &Desk, fact: &[&str]) -> Option<Conclusions> {
     let wrong = verdicts
         .iter()
         .filter(|v| v.standing >= Standing::Wrong)
+        .filter(|v| desk.catalogue().plan(&v.plan).is_some_and(can_be_wrong))
         .count();
     let good = verdicts
         .iter()
@@ -128,7 +135,7 @@ fn write(desk: &Desk, fact: &[&str], chance: &mut Seed) -> Option<Draft> {
         if verdict.standing <= Standing::Acceptable {
             reasons.extend(verdict.reasons.iter().cloned());
             right.push(offer);
-        } else {
+        } else if can_be_wrong(plan) {
             pool.push(offer.harm(verdict.standing == Standing::Unsafe));
         }
     }

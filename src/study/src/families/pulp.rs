@@ -20,7 +20,6 @@ fn write(desk: &Desk, fact: &[&str], chance: &mut Seed) -> Option<Draft> {
     let wordings = [
         "Which pattern of the pulp do these findings fit?",
         "The chart says this. What pattern does the pulp show?",
-        "You read this aloud. Which term does the dentist's diagnosis most likely begin with?",
     ];
     pattern::write(desk, fact, chance, &SIGNS, &[], "pulp", &wordings)
 }

@@ -35,7 +35,7 @@ fn write(desk: &Desk, fact: &[&str], chance: &mut Seed) -> Option<Draft> {
         .cycle()
         .skip(start)
         .take(desk.family(item.family()).len());
-    let pool: Vec<Offer> = family
+    let mut pool: Vec<Offer> = family
         .filter_map(|other| desk.item(other.as_str()))
         .filter(|other| other.id() != item.id())
         .filter(|other| {
@@ -47,6 +47,18 @@ fn write(desk: &Desk, fact: &[&str], chance: &mut Seed) -> Option<Draft> {
                 .because(other.purpose())
         })
         .collect();
+    for other in (0..12).filter_map(|_| chance.pick(&desk.catalogue().instruments)) {
+        if other.family != item.family()
+            && alike(marks(&other.purpose), own) < 0.34
+            && !echoes(item.purpose(), &other.name)
+        {
+            pool.push(
+                Offer::of(&other.id, &other.name)
+                    .close(0.25)
+                    .because(other.purpose.as_str()),
+            );
+        }
+    }
     let (choices, closeness) = one(Offer::of(item.id(), item.name()), pool, chance)?;
     Some(Draft {
         competency: desk.knowing(item),

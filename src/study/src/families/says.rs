@@ -3,7 +3,7 @@
 use super::{
     Desk, Draft, Family,
     draft::{Offer, one, wording},
-    text::{alike, lower, marks, opening},
+    text::{alike, marks, opening, within},
     texts::acts,
 };
 use crate::question::{Form, Shown};
@@ -23,12 +23,11 @@ fn facts(desk: &Desk) -> Vec<String> {
     let mut facts = Vec::new();
     for procedure in &desk.catalogue().procedures {
         let speaking: Vec<_> = acts(procedure).filter(|s| s.says.len() >= SHORT).collect();
-        if speaking.len() >= 4 {
-            facts.extend(
-                speaking
-                    .iter()
-                    .map(|s| format!("{}.{}", procedure.id, s.id)),
-            );
+        let said: Vec<u128> = speaking.iter().map(|s| marks(&s.says)).collect();
+        for (step, own) in speaking.iter().zip(&said) {
+            if said.iter().filter(|s| alike(**s, *own) < 0.4).count() >= 3 {
+                facts.push(format!("{}.{}", procedure.id, step.id));
+            }
         }
     }
     facts
@@ -63,7 +62,7 @@ fn write(desk: &Desk, fact: &[&str], chance: &mut Seed) -> Option<Draft> {
                 "What is said at this step of {}?",
                 "Which words go with this step of {}?",
             ],
-            &[&lower(&procedure.name)],
+            &[&within(&procedure.name)],
         ),
         shown: Shown::Lines(vec![opening(&step.does).into()]),
         form: Form::One(choices),

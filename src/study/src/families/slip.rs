@@ -4,7 +4,7 @@ use super::{
     Desk, Draft, Family,
     draft::{Offer, one, wording},
     next::step_competency,
-    text::{alike, lower, marks},
+    text::{alike, lower, marks, within},
     texts::{at, places},
 };
 use crate::question::{Form, Shown};
@@ -78,7 +78,7 @@ fn write(desk: &Desk, fact: &[&str], chance: &mut Seed) -> Option<Draft> {
                 "In {}, under “{}”, you see this slip. What is right?",
                 "A slip in {}: which of these belongs to it?",
             ],
-            &[&lower(&procedure.name), &step.phase],
+            &[&within(&procedure.name), &step.phase],
         ),
         shown: Shown::Lines(vec![slip.slip.clone()]),
         form: Form::One(choices),

@@ -3,7 +3,7 @@
 use super::{
     Desk, Draft, Family,
     draft::{Offer, one, wording},
-    text::{echoes, lower},
+    text::{echoes, within},
 };
 use crate::question::{Form, Shown};
 use catalogue::ids::ProcedureId;
@@ -58,10 +58,7 @@ fn write(desk: &Desk, fact: &[&str], chance: &mut Seed) -> Option<Draft> {
             let away = u16::try_from(own.abs_diff(at)).unwrap_or(u16::MAX);
             Offer::new(l.stage.as_str(), l.stage.as_str())
                 .close(0.9 - 0.02 * f32::from(away.min(40)))
-                .because(format!(
-                    "No step of this stage uses {}.",
-                    lower(item.name())
-                ))
+                .because(format!("No step of this stage uses “{}”.", item.name()))
         })
         .collect();
     let stage = laid[own].stage.as_str();
@@ -74,7 +71,7 @@ fn write(desk: &Desk, fact: &[&str], chance: &mut Seed) -> Option<Draft> {
                 "In which stage of {} is this used: “{}”?",
                 "The stages of {} are laid one after the other. For which of them is this laid: “{}”?",
             ],
-            &[&lower(&procedure.name), item.name()],
+            &[&within(&procedure.name), item.name()],
         ),
         shown: Shown::Items(vec![item.id().clone()]),
         form: Form::One(choices),

@@ -5,7 +5,7 @@ use super::{
     draft::wording,
     next::step_competency,
     order::mix,
-    text::{lower, opening},
+    text::{opening, within},
 };
 use crate::question::{Form, Piece, Shown};
 use catalogue::procedures::{Procedure, Step};
@@ -73,7 +73,7 @@ fn write(desk: &Desk, fact: &[&str], chance: &mut Seed) -> Option<Draft> {
                 "In which order do these happen in {}?",
                 "These steps of {} have been mixed up. Which comes first, and what then?",
             ],
-            &[&lower(&procedure.name)],
+            &[&within(&procedure.name)],
         ),
         shown: Shown::Nothing,
         form: Form::Order {

@@ -53,6 +53,10 @@ fn write(desk: &Desk, fact: &[&str], chance: &mut Seed) -> Option<Draft> {
         form: Form::One(choices),
         closeness,
         reasons: desk.reason(stop.because.as_str(), &stop.sources),
-        study: desk.study(None, stop.item.as_ref()),
+        study: [
+            desk.lesson("four-handed-working"),
+            desk.study(None, stop.item.as_ref()),
+        ]
+        .concat(),
     })
 }

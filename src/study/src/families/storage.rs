@@ -17,7 +17,7 @@ pub(super) const FAMILY: Family = Family {
 };
 
 /// A shorter text, such as “Keep it closed.”, fits many materials.
-const SHORT: usize = 34;
+const SHORT: usize = 48;
 
 fn facts(desk: &Desk) -> Vec<String> {
     let all = desk.catalogue().materials.iter();
@@ -38,11 +38,11 @@ fn write(desk: &Desk, fact: &[&str], chance: &mut Seed) -> Option<Draft> {
         .iter()
         .cycle()
         .skip(start)
-        .take(all.len().min(60))
+        .take(all.len().min(40))
         .filter(|m| {
             m.id != own.id
                 && m.class != own.class
-                && alike(marks(&m.storage), kept) < 0.5
+                && alike(marks(&m.storage), kept) < 0.34
                 && !echoes(&own.storage, &m.name)
         })
         .map(|m| {

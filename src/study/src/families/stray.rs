@@ -3,7 +3,7 @@
 use super::{
     Desk, Draft, Family,
     draft::{Offer, several, wording},
-    text::lower,
+    text::{lower, within},
 };
 use crate::question::{Form, Shown};
 use catalogue::ids::ProcedureId;
@@ -87,7 +87,7 @@ fn write(desk: &Desk, fact: &[&str], chance: &mut Seed) -> Option<Draft> {
                 "Somebody has laid this for {}, stage “{}”. Which item goes back into the drawer?",
                 "Which of these is used in no step of {}, although it was laid for “{}”?",
             ],
-            &[&lower(&procedure.name), &beside.stage],
+            &[&within(&procedure.name), &beside.stage],
         ),
         shown: Shown::Nothing,
         form: Form::One(choices),
@@ -95,7 +95,7 @@ fn write(desk: &Desk, fact: &[&str], chance: &mut Seed) -> Option<Draft> {
         reasons: [
             desk.by(
                 procedure,
-                format!("No step of {} uses it", lower(&procedure.name)),
+                format!("No step of {} uses it", within(&procedure.name)),
             ),
             desk.reason(
                 format!("{}: {}", stray.name(), lower(stray.purpose())),

@@ -4,8 +4,47 @@
 /// words may share a mark, so likeness can only be overstated: a wrong option is
 /// then passed over, never let through.
 pub(crate) fn marks(text: &str) -> u128 {
-    words(text).fold(0, |all, word| all | 1 << (hash(word) % 128))
+    let (mut all, mut hash, mut length) = (0, SEED, 0u8);
+    // One pass over the bytes, and one more turn to end the last word.
+    for byte in text.bytes().chain([b' ']) {
+        if byte.is_ascii_alphanumeric() || !byte.is_ascii() {
+            if length < STEM {
+                hash = mixed(hash, byte);
+            }
+            length = length.saturating_add(1);
+        } else {
+            if length > 3 && !COMMON_HASHES.contains(&hash) {
+                all |= 1 << (hash % 128);
+            }
+            (hash, length) = (SEED, 0);
+        }
+    }
+    all
 }
+
+/// How many bytes the forms of a word share.
+const STEM: u8 = 5;
+const SEED: u32 = 0x811c_9dc5;
+
+/// One step of FNV-1a, without regard to case.
+const fn mixed(hash: u32, byte: u8) -> u32 {
+    (hash ^ byte.to_ascii_lowercase() as u32).wrapping_mul(0x0100_0193)
+}
+
+const COMMON_HASHES: [u32; COMMON.len()] = {
+    let mut hashes = [SEED; COMMON.len()];
+    let mut word = 0;
+    while word < COMMON.len() {
+        let bytes = COMMON[word].as_bytes();
+        let mut at = 0;
+        while at < bytes.len() && at < STEM as usize {
+            hashes[word] = mixed(hashes[word], bytes[at]);
+            at += 1;
+        }
+        word += 1;
+    }
+    hashes
+};
 
 /// How alike two texts are, from 0 to 1: the share of the shorter one's words
 /// that the other has too.
@@ -42,13 +81,6 @@ fn stem(word: &str) -> &str {
         .map_or(word, |(at, _)| &word[..at])
 }
 
-/// FNV-1a over the stem, without regard to case.
-fn hash(word: &str) -> u32 {
-    stem(word).bytes().fold(0x811c_9dc5, |h, b| {
-        (h ^ u32::from(b.to_ascii_lowercase())).wrapping_mul(0x0100_0193)
-    })
-}
-
 /// With a capital in front and a full stop behind, unless it ends otherwise.
 pub(crate) fn sentence(text: &str) -> String {
     let mut text = capital(text.trim());
@@ -67,7 +99,17 @@ pub(crate) fn capital(text: &str) -> String {
     }
 }
 
-/// The name of a procedure inside a sentence.
+/// The name of a procedure or plan inside a sentence; in quotation marks where
+/// it has a comma or colon of its own.
+pub(crate) fn within(name: &str) -> String {
+    if name.contains([',', ':']) {
+        format!("“{name}”")
+    } else {
+        lower(name)
+    }
+}
+
+/// With a small letter in front.
 pub(crate) fn lower(text: &str) -> String {
     let mut chars = text.chars();
     match chars.next() {

@@ -1,6 +1,8 @@
 //! Facts of procedures that several families read.
 
+use super::Desk;
 use catalogue::procedures::{Procedure, Step, Use};
+use clinic::case::Seed;
 
 /// What the own steps of a procedure use, each item once, at its first use.
 pub(super) fn own_uses(procedure: &Procedure) -> Vec<&Use> {
@@ -26,4 +28,15 @@ pub(super) fn places(owner: &str, count: usize) -> impl Iterator<Item = String> 
 /// What stands at a place counted from 1.
 pub(super) fn at<'l, T>(list: &'l [T], place: &str) -> Option<&'l T> {
     list.get(place.parse::<usize>().ok()?.checked_sub(1)?)
+}
+
+/// What some other procedures use, for where one's own uses are too few or too alike.
+pub(super) fn elsewhere<'d>(desk: &'d Desk, own: &Procedure, chance: &mut Seed) -> Vec<&'d Use> {
+    let all = &desk.catalogue().procedures;
+    let start = chance.below(all.len());
+    let others = all.iter().cycle().skip(start).take(all.len().min(6));
+    others
+        .filter(|p| p.id != own.id)
+        .flat_map(own_uses)
+        .collect()
 }

@@ -4,7 +4,7 @@ use super::{
     Desk, Draft, Family,
     draft::wording,
     next::step_competency,
-    text::{lower, opening, sentence},
+    text::{opening, sentence, within},
     texts::{at, places},
 };
 use crate::question::{Choice, Form, Shown};
@@ -95,7 +95,7 @@ fn write(desk: &Desk, fact: &[&str], chance: &mut Seed) -> Option<Draft> {
                 "A report on {}, line by line. Which line must not stand like this?",
                 "Read how {} was done here. Which line do you mend?",
             ],
-            &[&lower(&procedure.name)],
+            &[&within(&procedure.name)],
         ),
         shown: Shown::Nothing,
         form: Form::Slip(lines),

@@ -1,6 +1,6 @@
 //! Spot the slip in a told order: one item was used before what it has to wait for.
 
-use super::{Desk, Draft, Family, draft::wording, text::lower, texts::own_uses};
+use super::{Desk, Draft, Family, draft::wording, text::within, texts::own_uses};
 use crate::question::{Choice, Form, Shown};
 use catalogue::ids::ItemId;
 use clinic::{case::Seed, standing::Standing};
@@ -20,7 +20,7 @@ fn facts(desk: &Desk) -> Vec<String> {
             let place = |id: &ItemId| uses.iter().position(|u| u.item == *id);
             if let (Some(first), Some(then)) = (place(&pair.first), place(&pair.then))
                 && first < then
-                && uses.len() >= 5
+                && uses.len() - (then - first) > 2
             {
                 facts.push(format!("{}.{}.{}", procedure.id, pair.first, pair.then));
             }
@@ -91,7 +91,7 @@ fn write(desk: &Desk, fact: &[&str], chance: &mut Seed) -> Option<Draft> {
                 "A student tells in which order these were taken up in {}. Which one came too soon?",
                 "This is how {} was told, from first to last. Which one was used before what it has to wait for?",
             ],
-            &[&lower(&procedure.name)],
+            &[&within(&procedure.name)],
         ),
         shown: Shown::Nothing,
         form: Form::Slip(lines),

@@ -27,6 +27,10 @@ fn facts(desk: &Desk) -> Vec<String> {
             }
         }
     }
+    facts.retain(|fact| {
+        let parts: Vec<&str> = fact.split('.').collect();
+        write(desk, &parts, &mut Seed::new(0)).is_some()
+    });
     facts
 }
 
@@ -112,7 +116,7 @@ fn write(desk: &Desk, fact: &[&str], chance: &mut Seed) -> Option<Draft> {
             chance,
             &[
                 "Why must “{}” not lie under {}?",
-                "“{}” is kept away from {} on top of it. Why?",
+                "Why does “{}” have no place under {}?",
             ],
             &[&own.name, &above],
         );

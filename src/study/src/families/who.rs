@@ -3,7 +3,7 @@
 use super::{
     Desk, Draft, Family,
     draft::{Offer, one, wording},
-    text::{lower, opening},
+    text::{lower, opening, within},
 };
 use crate::question::{Form, Shown};
 use catalogue::procedures::{Actor, Step};
@@ -68,7 +68,7 @@ fn write(desk: &Desk, fact: &[&str], chance: &mut Seed) -> Option<Draft> {
                 "A step of {}: whose is it?",
                 "In {}, who sees to this?",
             ],
-            &[&lower(&procedure.name)],
+            &[&within(&procedure.name)],
         ),
         shown: Shown::Lines(vec![opening(&step.does).into()]),
         form: Form::One(choices),

@@ -3,10 +3,11 @@
 use super::{
     Desk, Draft, Family,
     draft::{Offer, one, wording},
-    text::{alike, capital, echoes, lower, marks},
-    texts::own_uses,
+    text::{alike, capital, echoes, marks, within},
+    texts::{elsewhere, own_uses},
 };
 use crate::question::{Form, Shown};
+use catalogue::procedures::Use;
 use clinic::case::Seed;
 
 pub(super) const FAMILY: Family = Family {
@@ -49,26 +50,39 @@ fn write(desk: &Desk, fact: &[&str], chance: &mut Seed) -> Option<Draft> {
         .map(|u| marks(&u.reason))
         .collect();
     let purpose = marks(item.purpose());
-    let pool = uses
+    let untrue = |u: &&Use| {
+        let reason = marks(&u.reason);
+        u.item != own.item
+            && desk
+                .item(u.item.as_str())
+                .is_some_and(|o| o.family() != item.family())
+            && !echoes(&u.reason, item.name())
+            && alike(reason, purpose) < 0.4
+            && stated.iter().all(|s| alike(*s, reason) < 0.4)
+    };
+    let offer = |u: &Use, close: f32| {
+        Offer::new(u.item.as_str(), format!("{}.", capital(&u.reason)))
+            .close(close)
+            .because(format!(
+                "That is what this is there for: {}.",
+                desk.name(&u.item)
+            ))
+    };
+    let mut pool: Vec<Offer> = uses
         .iter()
-        .filter(|u| u.item != own.item)
-        .filter_map(|u| {
-            let other = desk.item(u.item.as_str())?;
-            let reason = marks(&u.reason);
-            let apart = other.family() != item.family()
-                && !echoes(&u.reason, item.name())
-                && alike(reason, purpose) < 0.4
-                && stated.iter().all(|s| alike(*s, reason) < 0.4);
-            apart.then(|| {
-                Offer::new(u.item.as_str(), format!("{}.", capital(&u.reason)))
-                    .close(0.5)
-                    .because(format!(
-                        "That is what this is there for: {}.",
-                        lower(other.name())
-                    ))
-            })
-        })
+        .copied()
+        .filter(untrue)
+        .map(|u| offer(u, 0.5))
         .collect();
+    if pool.len() < 3 {
+        let others = elsewhere(desk, procedure, chance);
+        pool.extend(
+            others
+                .into_iter()
+                .filter(|u| untrue(u))
+                .map(|u| offer(u, 0.3)),
+        );
+    }
     let right = Offer::new(own.item.as_str(), format!("{}.", capital(&own.reason)));
     let (choices, closeness) = one(right, pool, chance)?;
     Some(Draft {
@@ -80,7 +94,7 @@ fn write(desk: &Desk, fact: &[&str], chance: &mut Seed) -> Option<Draft> {
                 "In {} a step uses “{}”. What for?",
                 "A student asks you why the set-up for {} has this on it: “{}”. What do you answer?",
             ],
-            &[&lower(&procedure.name), item.name()],
+            &[&within(&procedure.name), item.name()],
         ),
         shown: Shown::Items(vec![item.id().clone()]),
         form: Form::One(choices),

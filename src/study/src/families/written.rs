@@ -17,7 +17,7 @@ pub(super) const FAMILY: Family = Family {
 };
 
 /// Two lines as like as this say the same thing.
-const SAME: f32 = 0.5;
+const SAME: f32 = 0.4;
 
 fn facts(desk: &Desk) -> Vec<String> {
     let lines: Vec<(usize, u128)> = desk
@@ -37,7 +37,7 @@ fn facts(desk: &Desk) -> Vec<String> {
                 .take(400)
                 .filter(|(m, r)| *m != n && alike(*r, own) >= SAME)
                 .count();
-            if shared <= 8 && own.count_ones() >= 3 && !echoes(line, &procedure.name) {
+            if shared <= 8 && own.count_ones() >= 5 && !echoes(line, &procedure.name) {
                 facts.push(place);
             }
         }

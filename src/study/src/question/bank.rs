@@ -46,7 +46,7 @@ impl Bank {
     /// the catalogue: say [`VANISHED`].
     pub fn write(&self, id: &QuestionId, seed: u64) -> Option<Question> {
         let family = families::ALL.iter().find(|f| f.id == id.family())?;
-        let draft = (family.write)(&self.desk, &id.fact(), &mut Seed::new(seed))?;
+        let draft = (family.write)(&self.desk, &id.fact(), &mut Seed::new(seed ^ mark(id)))?;
         let (level, difficulty, seconds) =
             estimate(&draft.stem, &draft.shown, &draft.form, draft.closeness);
         Some(Question {
@@ -63,4 +63,12 @@ impl Bank {
             study: draft.study,
         })
     }
+}
+
+/// A number of an id's own (FNV-1a), so that two questions written from one seed
+/// do not hide their right options in the same place.
+fn mark(id: &QuestionId) -> u64 {
+    id.0.bytes().fold(0xcbf2_9ce4_8422_2325, |hash, byte| {
+        (hash ^ u64::from(byte)).wrapping_mul(0x0000_0100_0000_01b3)
+    })
 }
