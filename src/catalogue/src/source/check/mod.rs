@@ -5,8 +5,8 @@
 
 mod catalogue_parts;
 mod conditions;
-mod kinetics;
 mod glossary;
+mod kinetics;
 mod known;
 mod lessons;
 mod numbers;
