@@ -13,6 +13,7 @@ mod content;
 mod doctor;
 mod needs;
 mod options;
+mod pictures;
 mod repo;
 mod serve;
 mod test;
@@ -34,6 +35,7 @@ cargo site: builds, serves, checks and tests Trayward
   cargo site check                        check content/ alone (seconds)
   cargo site test [quick|native|browser]  run every test, or one part of them
   cargo site bench                        measure sizes, loading and the engine
+  cargo site pictures                     take the pictures of README.md afresh
   cargo site doctor                       say what is installed and what is missing
 
 serve
@@ -76,6 +78,7 @@ fn run(arguments: &[String]) -> Result<()> {
         "check" => check::check(&repo),
         "test" => test::test(&repo, &options),
         "bench" => bench::bench(&repo),
+        "pictures" => pictures::pictures(&repo),
         "doctor" => {
             doctor::doctor(&repo);
             Ok(())
