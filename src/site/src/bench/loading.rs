@@ -1,7 +1,7 @@
-//! How long the page takes to load on a slow phone.
+//! How long the page takes to load on a slow phone, and how soon it answers.
 //!
-//! The measuring is done where the browsers are steered: by the program
-//! `loading` of the tests.
+//! The measuring is done where the browsers are steered: by the programs
+//! `loading` and `answering` of the tests.
 
 use std::process::Command;
 
@@ -18,17 +18,24 @@ use crate::toolchain;
 /// When Chromium cannot be had or the page does not load in it.
 pub fn measure(repo: &Repo) -> Result<()> {
     println!();
-    let mut program = Command::new(toolchain::cargo());
-    program
-        .args([
-            "run",
-            "--quiet",
-            "--package",
-            "trayward-tests",
-            "--bin",
-            "loading",
-        ])
-        .current_dir(repo.root());
-    Browsers::chromium(repo)?.tell(&mut program, repo)?;
-    command::run(&mut program, "The loading could not be measured.")
+    let browser = Browsers::chromium(repo)?;
+    for name in ["loading", "answering"] {
+        let mut program = Command::new(toolchain::cargo());
+        program
+            .args([
+                "run",
+                "--quiet",
+                "--package",
+                "trayward-tests",
+                "--bin",
+                name,
+            ])
+            .current_dir(repo.root());
+        browser.tell(&mut program, repo)?;
+        command::run(
+            &mut program,
+            "The page could not be measured in the browser.",
+        )?;
+    }
+    Ok(())
 }
