@@ -4,7 +4,7 @@
 //!
 //! `ids` lists the id of every question instead.
 
-use catalogue::quantity::Milli;
+use catalogue::{ids::SourceId, quantity::Milli};
 use clinic::{Clinic, case::Seed, standing::Standing};
 use std::{env, path::Path, rc::Rc};
 use study::question::{Bank, Form, Question, Shown};
@@ -96,7 +96,7 @@ fn print(clinic: &Clinic, question: &Question) {
         _ => {}
     }
     for reason in &question.reasons {
-        let sources: Vec<&str> = reason.sources.iter().map(|s| s.as_str()).collect();
+        let sources: Vec<&str> = reason.sources.iter().map(SourceId::as_str).collect();
         println!("  because {} [{}]", reason.because, sources.join(", "));
     }
 }

@@ -188,7 +188,7 @@ fn each_has_what_its_form_needs_and_no_option_twice() {
                 assert!(bad >= 2, "{id} has {bad} wrong options");
             }
             Form::All(_) | Form::Place(_) => {
-                assert!(good >= 1 && bad >= 2, "{id}: {good} and {bad}")
+                assert!(good >= 1 && bad >= 2, "{id}: {good} and {bad}");
             }
             Form::Order { pieces, target } => {
                 let keys: BTreeSet<_> = pieces.iter().map(|p| &p.key).collect();

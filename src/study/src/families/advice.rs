@@ -121,8 +121,8 @@ fn write(desk: &Desk, fact: &[&str], chance: &mut Seed) -> Option<Draft> {
         shown,
         form: Form::One(choices),
         closeness,
-        reasons: desk.by(procedure, because.as_str()),
-        study: desk.study(Some(procedure), None),
+        reasons: Desk::by(procedure, because.as_str()),
+        study: Desk::study(Some(procedure), None),
     })
 }
 

@@ -87,7 +87,7 @@ fn write(desk: &Desk, fact: &[&str], chance: &mut Seed) -> Option<Draft> {
         shown: Shown::Items(vec![pair.first.clone(), pair.then.clone()]),
         form: Form::One(choices),
         closeness,
-        reasons: desk.by(procedure, pair.because.as_str()),
-        study: desk.study(Some(procedure), Some(&pair.then)),
+        reasons: Desk::by(procedure, pair.because.as_str()),
+        study: Desk::study(Some(procedure), Some(&pair.then)),
     })
 }

@@ -25,14 +25,7 @@ fn facts(desk: &Desk) -> Vec<String> {
             continue;
         }
         for each in &uses {
-            let named = procedure
-                .name
-                .to_lowercase()
-                .contains(&desk.name(&each.item).to_lowercase());
-            if each.reason.starts_with("to ")
-                && !named
-                && !echoes(&each.reason, desk.name(&each.item))
-            {
+            if each.reason.starts_with("to ") && !echoes(&each.reason, desk.name(&each.item)) {
                 facts.push(format!("{}.{}", procedure.id, each.item));
             }
         }
@@ -87,24 +80,30 @@ fn write(desk: &Desk, fact: &[&str], chance: &mut Seed) -> Option<Draft> {
         pool.extend(foreign.map(|u| offer(u, 0.3)));
     }
     let (choices, closeness) = one(Offer::of(item.id(), item.name()), pool, chance)?;
+    let need = own.reason.split(';').next().unwrap_or_default();
+    let name = procedure.name.to_lowercase();
+    let stem = if name.contains(&item.name().to_lowercase()) {
+        // The name of the procedure would give the item away.
+        wording(
+            chance,
+            &["Something is needed {}. Which of these is it?"],
+            &[need],
+        )
+    } else {
+        let wordings = [
+            "{}: which of these is used {}?",
+            "{}: something is needed {}. What do you hand over or take up?",
+            "{}: which of these is on the tray {}?",
+        ];
+        wording(chance, &wordings, &[&procedure.name, need])
+    };
     Some(Draft {
         competency: desk.laying(&procedure.id),
-        stem: wording(
-            chance,
-            &[
-                "{}: which of these is used {}?",
-                "{}: something is needed {}. What do you hand over or take up?",
-                "{}: which of these is on the tray {}?",
-            ],
-            &[
-                &procedure.name,
-                own.reason.split(';').next().unwrap_or_default(),
-            ],
-        ),
+        stem,
         shown: Shown::Nothing,
         form: Form::One(choices),
         closeness,
-        reasons: desk.by(procedure, format!("{}: there {}", item.name(), own.reason)),
-        study: desk.study(Some(procedure), Some(item.id())),
+        reasons: Desk::by(procedure, format!("{}: there {}", item.name(), own.reason)),
+        study: Desk::study(Some(procedure), Some(item.id())),
     })
 }

@@ -150,13 +150,13 @@ fn write(desk: &Desk, fact: &[&str], chance: &mut Seed) -> Option<Draft> {
         shown: Shown::Lines(vec![sentence(&card.about)]),
         form: Form::One(choices),
         closeness,
-        reasons: desk.reason(
+        reasons: Desk::reason(
             format!(
                 "The card “{}” asks for it, and no safety rule speaks against it",
                 card.name
             ),
             &[],
         ),
-        study: desk.study(Some(procedure), Some(item.id())),
+        study: Desk::study(Some(procedure), Some(item.id())),
     })
 }

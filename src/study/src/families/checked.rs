@@ -64,7 +64,7 @@ fn write(desk: &Desk, fact: &[&str], chance: &mut Seed) -> Option<Draft> {
         shown: Shown::Nothing,
         form: Form::One(choices),
         closeness,
-        reasons: desk.reason(check.because.as_str(), &[]),
+        reasons: Desk::reason(check.because.as_str(), &[]),
         study: desk.lesson("pulp-protection"),
     })
 }

@@ -94,13 +94,13 @@ fn write(desk: &Desk, fact: &[&str], chance: &mut Seed) -> Option<Draft> {
         form: Form::One(choices),
         closeness,
         reasons: [
-            desk.reason(
+            Desk::reason(
                 format!("{} contains {substance}", item.name()),
                 item.sources(),
             ),
             vec![clinic::Reason::of(rule)],
         ]
         .concat(),
-        study: desk.study(None, Some(item.id())),
+        study: Desk::study(None, Some(item.id())),
     })
 }

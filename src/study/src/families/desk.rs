@@ -35,6 +35,8 @@ pub struct Desk {
     families: HashMap<String, Vec<ItemId>>,
     /// By procedure: what it uses for some patient, set-ups included.
     any: Vec<HashSet<ItemId>>,
+    /// By item: the treatments that use it for some patient.
+    users: HashMap<ItemId, Vec<usize>>,
     /// By procedure: what lies on its tray; empty for set-ups.
     laid: Vec<Vec<Laid>>,
     lessons: HashSet<LessonId>,
@@ -72,6 +74,7 @@ impl Desk {
                 .collect(),
             families,
             any: Vec::new(),
+            users: HashMap::new(),
             laid: Vec::new(),
             sets: HashMap::new(),
             shapes: catalogue
@@ -97,6 +100,13 @@ impl Desk {
             .iter()
             .map(|p| desk.all_uses(p))
             .collect();
+        for (at, any) in desk.any.iter().enumerate() {
+            if catalogue.procedures[at].kind == ProcedureKind::Treatment {
+                for item in any {
+                    desk.users.entry(item.clone()).or_default().push(at);
+                }
+            }
+        }
         desk.laid = catalogue.procedures.iter().map(|p| desk.lay(p)).collect();
         desk
     }
@@ -156,7 +166,7 @@ impl Desk {
     }
 
     /// Items that a treatment uses for no patient, the closest to `near` first:
-    /// its lookalikes, its family, then others by chance.
+    /// its lookalikes, its family, what lies beside it elsewhere, then others by chance.
     pub(crate) fn foreign(
         &self,
         procedure: &ProcedureId,
@@ -182,8 +192,19 @@ impl Desk {
         for id in family.iter().cycle().skip(start).take(family.len().min(20)) {
             add(id, 0.7);
         }
+        // What lies beside it on the trays of other treatments is more tempting
+        // than anything else.
+        let users = self.users.get(near.id()).map_or(&[][..], Vec::as_slice);
+        for _ in 0..10 {
+            let beside = chance
+                .pick(users)
+                .and_then(|at| chance.pick(&self.laid[*at]));
+            if let Some(laid) = beside {
+                add(&laid.item, 0.5);
+            }
+        }
         let catalogue = self.catalogue();
-        for _ in 0..8 {
+        for _ in 0..6 {
             if let Some(other) = chance.pick(&catalogue.instruments) {
                 add(&other.id, 0.3);
             }
@@ -251,12 +272,12 @@ impl Desk {
     }
 
     /// The reason that the steps of a procedure give, with their sources.
-    pub(crate) fn by(&self, procedure: &Procedure, because: impl Into<String>) -> Vec<Reason> {
-        self.reason(because, &procedure.sources)
+    pub(crate) fn by(procedure: &Procedure, because: impl Into<String>) -> Vec<Reason> {
+        Self::reason(because, &procedure.sources)
     }
 
     /// A reason with its sources; custom of the trade where none is named.
-    pub(crate) fn reason(&self, because: impl Into<String>, sources: &[SourceId]) -> Vec<Reason> {
+    pub(crate) fn reason(because: impl Into<String>, sources: &[SourceId]) -> Vec<Reason> {
         let sources = if sources.is_empty() {
             vec!["common-practice".into()]
         } else {
@@ -270,7 +291,7 @@ impl Desk {
     }
 
     /// What to study about a procedure, and about an item of it.
-    pub(crate) fn study(&self, procedure: Option<&Procedure>, item: Option<&ItemId>) -> Vec<Study> {
+    pub(crate) fn study(procedure: Option<&Procedure>, item: Option<&ItemId>) -> Vec<Study> {
         let procedure = procedure.map(|p| Study::Procedure(p.id.clone()));
         let item = item.map(|i| Study::Item(i.clone()));
         procedure.into_iter().chain(item).collect()

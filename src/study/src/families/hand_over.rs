@@ -70,7 +70,7 @@ fn write(desk: &Desk, fact: &[&str], chance: &mut Seed) -> Option<Draft> {
         shown: Shown::Items(vec![hand_over.item.clone()]),
         form: Form::One(choices),
         closeness,
-        reasons: desk.reason(hand_over.how.as_str(), &hand_over.sources),
-        study: desk.study(Some(procedure), Some(&hand_over.item)),
+        reasons: Desk::reason(hand_over.how.as_str(), &hand_over.sources),
+        study: Desk::study(Some(procedure), Some(&hand_over.item)),
     })
 }

@@ -59,7 +59,7 @@ fn write(desk: &Desk, fact: &[&str], chance: &mut Seed) -> Option<Draft> {
         shown: Shown::Items(vec![material.id.clone()]),
         form: Form::One(choices),
         closeness,
-        reasons: desk.reason(mixing.hardens.as_str(), &mixing.sources),
-        study: desk.study(None, Some(&material.id)),
+        reasons: Desk::reason(mixing.hardens.as_str(), &mixing.sources),
+        study: Desk::study(None, Some(&material.id)),
     })
 }

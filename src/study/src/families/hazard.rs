@@ -86,7 +86,7 @@ fn write(desk: &Desk, fact: &[&str], chance: &mut Seed) -> Option<Draft> {
         shown: Shown::Lines(vec![sentence(what)]),
         form: Form::One(choices),
         closeness,
-        reasons: desk.by(procedure, own.as_str()),
-        study: desk.study(Some(procedure), None),
+        reasons: Desk::by(procedure, own.as_str()),
+        study: Desk::study(Some(procedure), None),
     })
 }

@@ -138,5 +138,5 @@ pub(super) fn plan_procedure(desk: &Desk, plan: &Plan) -> Vec<crate::question::S
         .procedures
         .first()
         .and_then(|p| desk.procedure(p.procedure.as_str()));
-    desk.study(first, None)
+    Desk::study(first, None)
 }

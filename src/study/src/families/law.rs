@@ -76,8 +76,11 @@ fn write(desk: &Desk, fact: &[&str], chance: &mut Seed) -> Option<Draft> {
         shown: Shown::Nothing,
         form: Form::One(choices),
         closeness,
-        reasons: desk.by(procedure, "The steps mark this act as one that local law settles; the others are the assistant's own work"),
-        study: desk.study(Some(procedure), None),
+        reasons: Desk::by(
+            procedure,
+            "The steps mark this act as one that local law settles; the others are the assistant's own work",
+        ),
+        study: Desk::study(Some(procedure), None),
     })
 }
 

@@ -70,10 +70,10 @@ fn write(desk: &Desk, fact: &[&str], chance: &mut Seed) -> Option<Draft> {
         shown: Shown::Nothing,
         form: Form::Place(choices),
         closeness,
-        reasons: desk.by(
+        reasons: Desk::by(
             procedure,
             format!("The steps of the stage “{stage}” use these, and no step uses the others"),
         ),
-        study: desk.study(Some(procedure), None),
+        study: Desk::study(Some(procedure), None),
     })
 }

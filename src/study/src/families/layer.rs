@@ -59,20 +59,17 @@ fn facts(desk: &Desk) -> Vec<String> {
     facts
 }
 
-/// Something may lie there, and at least two things may not.
+/// Something is right for a stated reason, and at least two things are wrong for one.
 fn asks(verdicts: &[LayerVerdict]) -> bool {
-    let good = verdicts
-        .iter()
-        .filter(|v| v.item.is_some() && v.standing <= Standing::Acceptable)
-        .count();
+    let good = |v: &&LayerVerdict| v.standing <= Standing::Acceptable && !v.reasons.is_empty();
     let bad = verdicts.iter().filter(|v| spoken_against(v)).count();
-    good >= 1 && bad >= 2
+    verdicts.iter().any(|v| good(&v)) && bad >= 2
 }
 
 /// What no rule and no fact of a material speaks against could still be right in
 /// some practice, so it is not offered as wrong.
 fn spoken_against(verdict: &LayerVerdict) -> bool {
-    verdict.item.is_some() && verdict.standing >= Standing::Wrong && !verdict.reasons.is_empty()
+    verdict.standing >= Standing::Wrong && !verdict.reasons.is_empty()
 }
 
 fn verdicts(desk: &Desk, fact: &[&str]) -> Option<(Conclusions, Vec<LayerVerdict>)> {
@@ -81,8 +78,8 @@ fn verdicts(desk: &Desk, fact: &[&str]) -> Option<(Conclusions, Vec<LayerVerdict
     };
     let role = ROLES.iter().find(|(id, _)| *id == role)?.1;
     let (_, thickness, exposure, bleeding) = DEPTHS.into_iter().find(|(id, ..)| *id == band)?;
-    if role == Role::Temporary && exposure != "none" {
-        // An exposed pulp is never just covered up for a while.
+    if matches!(role, Role::Temporary | Role::Base) && exposure != "none" {
+        // An exposed pulp is capped first: no temporary and no bare base goes on it.
         return None;
     }
     let depth = if ["ample", "fair"].contains(&band) {
@@ -143,14 +140,15 @@ fn write(desk: &Desk, fact: &[&str], chance: &mut Seed) -> Option<Draft> {
     let (role, allergy) = (*fact.first()?, *fact.last()?);
     let (mut right, mut pool, mut reasons) = (Vec::new(), Vec::new(), Vec::<Reason>::new());
     for verdict in &verdicts {
-        let Some(item) = verdict.item.as_ref().and_then(|id| desk.item(id.as_str())) else {
-            continue;
-        };
         let because = verdict
             .reasons
             .first()
             .map_or("Nothing asks for it here.", |r| r.because.as_str());
-        let offer = Offer::of(item.id(), item.name())
+        let offer = match &verdict.item {
+            Some(item) => Offer::of(item, desk.name(item)),
+            None => Offer::new("left-out", "Nothing: it is left out"),
+        };
+        let offer = offer
             .close(if verdict.reasons.is_empty() { 0.5 } else { 0.8 })
             .because(because);
         if verdict.standing <= Standing::Acceptable {
@@ -161,7 +159,8 @@ fn write(desk: &Desk, fact: &[&str], chance: &mut Seed) -> Option<Draft> {
         }
     }
     reasons.dedup();
-    let (choices, closeness) = several(right, pool, 4, chance)?;
+    let single = right.len() == 1;
+    let (choices, closeness) = several(right, pool, if single { 3 } else { 4 }, chance)?;
     let mut shown = vec![
         "remaining-dentine",
         "exposure",
@@ -179,20 +178,20 @@ fn write(desk: &Desk, fact: &[&str], chance: &mut Seed) -> Option<Draft> {
     }
     let wordings: &[&str] = match role {
         "liner" => &[
-            "A liner or cap is to go on the deepest spot. Which of these may lie there?",
-            "Which of these may serve as the liner or cap here?",
+            "What may go on the deepest spot as a liner or cap here?",
+            "The floor is to be lined or capped, if at all. What may it be?",
         ],
         "base" => &[
-            "A base is to go straight on the floor here. Which of these may it be?",
-            "No liner is placed. Which of these may serve as the base here?",
+            "What may go over the floor as a base here, where no liner is placed?",
+            "No liner is placed. What may serve as the base here, if one is wanted?",
         ],
         "temporary" => &[
-            "The tooth is closed for some weeks. Which of these may be the temporary?",
-            "Which of these may close this tooth as a temporary?",
+            "The tooth is closed for some weeks. What may the temporary be?",
+            "What may close this tooth as a temporary?",
         ],
         _ => &[
-            "The tooth is closed for good. Which of these may the filling be?",
-            "Which of these may close this tooth for years?",
+            "The tooth is closed for good. What may the filling be?",
+            "What may close this tooth for years?",
         ],
     };
     if reasons.is_empty() {
@@ -202,7 +201,11 @@ fn write(desk: &Desk, fact: &[&str], chance: &mut Seed) -> Option<Draft> {
         competency: "materials".into(),
         stem: wording(chance, wordings, &[]),
         shown: Shown::Lines(lines),
-        form: Form::All(choices),
+        form: if single {
+            Form::One(choices)
+        } else {
+            Form::All(choices)
+        },
         closeness,
         reasons,
         study: [

@@ -81,7 +81,7 @@ fn write(desk: &Desk, fact: &[&str], chance: &mut Seed) -> Option<Draft> {
         shown: Shown::Lines(vec![own.look.clone()]),
         form: Form::One(choices),
         closeness,
-        reasons: desk.reason(format!("{}: {}", own.name, own.look), &own.sources),
-        study: desk.study(None, Some(&own.id)),
+        reasons: Desk::reason(format!("{}: {}", own.name, own.look), &own.sources),
+        study: Desk::study(None, Some(&own.id)),
     })
 }

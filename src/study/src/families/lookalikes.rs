@@ -88,10 +88,10 @@ fn write(desk: &Desk, fact: &[&str], chance: &mut Seed) -> Option<Draft> {
         shown: Shown::Nothing,
         form: Form::Match { left, right, pairs },
         closeness: 0.7,
-        reasons: desk.reason(tell.tell.as_str(), a.sources()),
+        reasons: Desk::reason(tell.tell.as_str(), a.sources()),
         study: [
-            desk.study(None, Some(a.id())),
-            desk.study(None, Some(b.id())),
+            Desk::study(None, Some(a.id())),
+            Desk::study(None, Some(b.id())),
         ]
         .concat(),
     })

@@ -70,10 +70,10 @@ fn write(desk: &Desk, fact: &[&str], chance: &mut Seed) -> Option<Draft> {
         shown: Shown::Items(shown),
         form: Form::One(choices),
         closeness,
-        reasons: desk.by(
+        reasons: Desk::by(
             procedure,
             format!("{}: there {}", right.name(), gone.reason),
         ),
-        study: desk.study(Some(procedure), Some(right.id())),
+        study: Desk::study(Some(procedure), Some(right.id())),
     })
 }

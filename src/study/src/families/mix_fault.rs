@@ -100,7 +100,7 @@ fn write(desk: &Desk, fact: &[&str], chance: &mut Seed) -> Option<Draft> {
         shown: Shown::Lines(vec![fault.sign.clone()]),
         form: Form::One(choices),
         closeness,
-        reasons: desk.reason(
+        reasons: Desk::reason(
             format!(
                 "{} {} Never: {}",
                 fault.cause,
@@ -109,6 +109,6 @@ fn write(desk: &Desk, fact: &[&str], chance: &mut Seed) -> Option<Draft> {
             ),
             &mixing.sources,
         ),
-        study: desk.study(None, Some(&material.id)),
+        study: Desk::study(None, Some(&material.id)),
     })
 }

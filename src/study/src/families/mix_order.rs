@@ -54,7 +54,7 @@ fn write(desk: &Desk, fact: &[&str], chance: &mut Seed) -> Option<Draft> {
             },
         },
         closeness: 0.4,
-        reasons: desk.reason(mixing.order.join(" "), &mixing.sources),
-        study: desk.study(None, Some(&material.id)),
+        reasons: Desk::reason(mixing.order.join(" "), &mixing.sources),
+        study: Desk::study(None, Some(&material.id)),
     })
 }

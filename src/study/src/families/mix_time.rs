@@ -93,11 +93,11 @@ fn write(desk: &Desk, fact: &[&str], chance: &mut Seed) -> Option<Draft> {
             to,
         },
         closeness: 0.5,
-        reasons: desk.reason(
+        reasons: Desk::reason(
             format!("It is {said} {long} as a rule; the label of the product comes first"),
             &mixing.sources,
         ),
-        study: desk.study(None, Some(&material.id)),
+        study: Desk::study(None, Some(&material.id)),
     })
 }
 

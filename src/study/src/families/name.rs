@@ -80,13 +80,13 @@ fn write(desk: &Desk, fact: &[&str], chance: &mut Seed) -> Option<Draft> {
         shown: Shown::Drawing(item.id().clone()),
         form: Form::Name(choices),
         closeness,
-        reasons: desk.reason(
+        reasons: Desk::reason(
             match item {
                 catalogue::Item::Instrument(i) => format!("{}: {}", i.name, i.look),
                 catalogue::Item::Material(m) => format!("{}: {}", m.name, m.form),
             },
             item.sources(),
         ),
-        study: desk.study(None, Some(item.id())),
+        study: Desk::study(None, Some(item.id())),
     })
 }

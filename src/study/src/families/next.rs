@@ -82,14 +82,14 @@ fn write(desk: &Desk, fact: &[&str], chance: &mut Seed) -> Option<Draft> {
         shown: Shown::Lines(vec![steps[now].does.clone()]),
         form: Form::One(choices),
         closeness,
-        reasons: desk.by(
+        reasons: Desk::by(
             procedure,
             format!(
                 "Under “{}” it goes on like this: {}",
                 steps[next].phase, steps[next].does
             ),
         ),
-        study: desk.study(Some(procedure), None),
+        study: Desk::study(Some(procedure), None),
     })
 }
 

@@ -82,11 +82,11 @@ fn write(desk: &Desk, fact: &[&str], chance: &mut Seed) -> Option<Draft> {
             },
         },
         closeness: 0.5,
-        reasons: desk.by(
+        reasons: Desk::by(
             procedure,
             format!("The stages are: {}", order.join(", then ")),
         ),
-        study: desk.study(Some(procedure), None),
+        study: Desk::study(Some(procedure), None),
     })
 }
 

@@ -165,8 +165,8 @@ fn write(desk: &Desk, fact: &[&str], chance: &mut Seed) -> Option<Draft> {
         shown: Shown::Nothing,
         form: Form::One(choices),
         closeness,
-        reasons: desk.reason(variation.because.as_str(), &variation.sources),
-        study: desk.study(Some(procedure), Some(right.id())),
+        reasons: Desk::reason(variation.because.as_str(), &variation.sources),
+        study: Desk::study(Some(procedure), Some(right.id())),
     })
 }
 

@@ -17,15 +17,12 @@ pub(super) fn patient(desk: &Desk, signs: &Signs<'_>) -> Option<Patient> {
     let mut patient = desk.clinic.usual_patient();
     for (finding, word) in signs {
         let known = finding_of(desk, finding)?;
-        patient = match &known.scale {
-            Scale::Number { .. } => {
-                desk.clinic
-                    .with_number(&patient, finding, Milli::parse(word).ok()?)
-            }
-            _ => {
-                Value::worded(known, word)?;
-                desk.clinic.with(&patient, finding, word)
-            }
+        patient = if let Scale::Number { .. } = &known.scale {
+            let number = Milli::parse(word).ok()?;
+            desk.clinic.with_number(&patient, finding, number)
+        } else {
+            Value::worded(known, word)?;
+            desk.clinic.with(&patient, finding, word)
         };
     }
     desk.clinic

@@ -53,10 +53,10 @@ fn write(desk: &Desk, fact: &[&str], chance: &mut Seed) -> Option<Draft> {
         shown: Shown::Items(vec![material.id.clone()]),
         form: Form::One(choices),
         closeness,
-        reasons: desk.reason(
+        reasons: Desk::reason(
             format!("{}: {}", material.name, mixing.proportion),
             &mixing.sources,
         ),
-        study: desk.study(None, Some(&material.id)),
+        study: Desk::study(None, Some(&material.id)),
     })
 }

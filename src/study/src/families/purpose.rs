@@ -74,10 +74,10 @@ fn write(desk: &Desk, fact: &[&str], chance: &mut Seed) -> Option<Draft> {
         shown: Shown::Lines(vec![item.purpose().into()]),
         form: Form::One(choices),
         closeness,
-        reasons: desk.reason(
+        reasons: Desk::reason(
             format!("{}: {}", item.name(), item.purpose()),
             item.sources(),
         ),
-        study: desk.study(None, Some(item.id())),
+        study: Desk::study(None, Some(item.id())),
     })
 }

@@ -84,7 +84,10 @@ fn write(desk: &Desk, fact: &[&str], chance: &mut Seed) -> Option<Draft> {
         shown: Shown::Items(shown),
         form: Form::One(choices),
         closeness,
-        reasons: desk.by(procedure, "All of these are used in its own steps, and each of the other treatments lacks at least two of them"),
-        study: desk.study(Some(procedure), None),
+        reasons: Desk::by(
+            procedure,
+            "All of these are used in its own steps, and each of the other treatments lacks at least two of them",
+        ),
+        study: Desk::study(Some(procedure), None),
     })
 }

@@ -58,8 +58,12 @@ fn write(desk: &Desk, fact: &[&str], chance: &mut Seed) -> Option<Draft> {
         shown: Shown::Items(vec![own.id.clone()]),
         form: Form::One(choices),
         closeness,
-        reasons: desk.reason(because, &own.sources),
-        study: [desk.lesson("reprocessing"), desk.study(None, Some(&own.id))].concat(),
+        reasons: Desk::reason(because, &own.sources),
+        study: [
+            desk.lesson("reprocessing"),
+            Desk::study(None, Some(&own.id)),
+        ]
+        .concat(),
     })
 }
 

@@ -67,7 +67,7 @@ fn write(desk: &Desk, fact: &[&str], chance: &mut Seed) -> Option<Draft> {
         shown: Shown::Lines(vec![opening(&step.does).into()]),
         form: Form::One(choices),
         closeness,
-        reasons: desk.by(procedure, format!("At this step is said: “{}”", step.says)),
-        study: desk.study(Some(procedure), None),
+        reasons: Desk::by(procedure, format!("At this step is said: “{}”", step.says)),
+        study: Desk::study(Some(procedure), None),
     })
 }

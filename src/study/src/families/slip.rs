@@ -83,7 +83,7 @@ fn write(desk: &Desk, fact: &[&str], chance: &mut Seed) -> Option<Draft> {
         shown: Shown::Lines(vec![slip.slip.clone()]),
         form: Form::One(choices),
         closeness,
-        reasons: desk.by(procedure, slip.mend.as_str()),
-        study: desk.study(Some(procedure), None),
+        reasons: Desk::by(procedure, slip.mend.as_str()),
+        study: Desk::study(Some(procedure), None),
     })
 }

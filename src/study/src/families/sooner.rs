@@ -70,7 +70,7 @@ fn write(desk: &Desk, fact: &[&str], chance: &mut Seed) -> Option<Draft> {
         shown: Shown::Nothing,
         form: Form::One(choices),
         closeness,
-        reasons: desk.reason(sign.because.as_str(), &recall.sources),
+        reasons: Desk::reason(sign.because.as_str(), &recall.sources),
         study: plan_procedure(desk, plan),
     })
 }

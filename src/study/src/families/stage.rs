@@ -76,10 +76,10 @@ fn write(desk: &Desk, fact: &[&str], chance: &mut Seed) -> Option<Draft> {
         shown: Shown::Items(vec![item.id().clone()]),
         form: Form::One(choices),
         closeness,
-        reasons: desk.by(
+        reasons: Desk::by(
             procedure,
             format!("In the stage “{stage}” it is there {}", laid[own].reason),
         ),
-        study: desk.study(Some(procedure), Some(item.id())),
+        study: Desk::study(Some(procedure), Some(item.id())),
     })
 }

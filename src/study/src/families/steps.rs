@@ -84,10 +84,10 @@ fn write(desk: &Desk, fact: &[&str], chance: &mut Seed) -> Option<Draft> {
             },
         },
         closeness: 0.4,
-        reasons: desk.by(
+        reasons: Desk::by(
             procedure,
             format!("The phases follow one another: {}", phases.join(", then ")),
         ),
-        study: desk.study(Some(procedure), None),
+        study: Desk::study(Some(procedure), None),
     })
 }

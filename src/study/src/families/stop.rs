@@ -52,10 +52,10 @@ fn write(desk: &Desk, fact: &[&str], chance: &mut Seed) -> Option<Draft> {
         shown: Shown::Lines(vec![told(&stop.sees)]),
         form: Form::One(choices),
         closeness,
-        reasons: desk.reason(stop.because.as_str(), &stop.sources),
+        reasons: Desk::reason(stop.because.as_str(), &stop.sources),
         study: [
             desk.lesson("four-handed-working"),
-            desk.study(None, stop.item.as_ref()),
+            Desk::study(None, stop.item.as_ref()),
         ]
         .concat(),
     })

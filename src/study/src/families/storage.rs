@@ -66,7 +66,7 @@ fn write(desk: &Desk, fact: &[&str], chance: &mut Seed) -> Option<Draft> {
         shown: Shown::Lines(vec![own.storage.clone()]),
         form: Form::One(choices),
         closeness,
-        reasons: desk.reason(format!("{}: {}", own.name, own.storage), &own.sources),
-        study: desk.study(None, Some(&own.id)),
+        reasons: Desk::reason(format!("{}: {}", own.name, own.storage), &own.sources),
+        study: Desk::study(None, Some(&own.id)),
     })
 }

@@ -29,11 +29,18 @@ fn facts(desk: &Desk) -> Vec<String> {
                 continue;
             };
             let enough = laid.iter().filter(|l| l.stage == each.stage).count() >= 3;
+            // A stray with the longest name would be found by its length.
+            let longest = laid
+                .iter()
+                .filter(|l| l.stage == each.stage)
+                .map(|l| desk.name(&l.item).len())
+                .max();
             let alike = item.lookalikes().iter().map(|l| &l.item);
             for stray in alike.chain(desk.family(item.family())) {
                 let listed_here = listed.iter().filter(|(s, _)| *s == each.stage).count();
                 if enough
                     && listed_here < STRAYS
+                    && Some(desk.name(stray).len()) <= longest
                     && can_stray(desk, &procedure.id, stray.as_str())
                     && !listed.iter().any(|(_, s)| *s == stray.as_str())
                 {
@@ -93,16 +100,16 @@ fn write(desk: &Desk, fact: &[&str], chance: &mut Seed) -> Option<Draft> {
         form: Form::One(choices),
         closeness: closeness.max(Desk::close(near, stray)),
         reasons: [
-            desk.by(
+            Desk::by(
                 procedure,
                 format!("No step of {} uses it", within(&procedure.name)),
             ),
-            desk.reason(
+            Desk::reason(
                 format!("{}: {}", stray.name(), lower(stray.purpose())),
                 stray.sources(),
             ),
         ]
         .concat(),
-        study: desk.study(Some(procedure), Some(stray.id())),
+        study: Desk::study(Some(procedure), Some(stray.id())),
     })
 }

@@ -100,7 +100,7 @@ fn write(desk: &Desk, fact: &[&str], chance: &mut Seed) -> Option<Draft> {
         shown: Shown::Nothing,
         form: Form::Slip(lines),
         closeness: 0.35,
-        reasons: desk.by(procedure, slip.mend.as_str()),
-        study: desk.study(Some(procedure), None),
+        reasons: Desk::by(procedure, slip.mend.as_str()),
+        study: Desk::study(Some(procedure), None),
     })
 }

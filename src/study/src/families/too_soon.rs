@@ -96,7 +96,7 @@ fn write(desk: &Desk, fact: &[&str], chance: &mut Seed) -> Option<Draft> {
         shown: Shown::Nothing,
         form: Form::Slip(lines),
         closeness: 0.6,
-        reasons: desk.by(
+        reasons: Desk::by(
             procedure,
             format!(
                 "“{}” comes before “{}”. {}",
@@ -105,6 +105,6 @@ fn write(desk: &Desk, fact: &[&str], chance: &mut Seed) -> Option<Draft> {
                 pair.because
             ),
         ),
-        study: desk.study(Some(procedure), Some(&pair.then)),
+        study: Desk::study(Some(procedure), Some(&pair.then)),
     })
 }

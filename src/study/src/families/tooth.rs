@@ -128,7 +128,7 @@ fn write(desk: &Desk, fact: &[&str], chance: &mut Seed) -> Option<Draft> {
         shown: Shown::Nothing,
         form,
         closeness,
-        reasons: desk.reason(
+        reasons: Desk::reason(
             format!(
                 "The {} is {} in the two-digit system, {} in the Universal system and {} in Palmer's",
                 tooth.name(),

@@ -128,10 +128,10 @@ fn write(desk: &Desk, fact: &[&str], chance: &mut Seed) -> Option<Draft> {
         shown: Shown::Nothing,
         form: Form::One(choices),
         closeness,
-        reasons: desk.reason(conflict.because.as_str(), &conflict.sources),
+        reasons: Desk::reason(conflict.because.as_str(), &conflict.sources),
         study: [
             desk.lesson("materials-side-by-side"),
-            desk.study(None, Some(&own.id)),
+            Desk::study(None, Some(&own.id)),
         ]
         .concat(),
     })

@@ -73,10 +73,10 @@ fn write(desk: &Desk, fact: &[&str], chance: &mut Seed) -> Option<Draft> {
         shown: Shown::Lines(vec![opening(&step.does).into()]),
         form: Form::One(choices),
         closeness,
-        reasons: desk.by(
+        reasons: Desk::by(
             procedure,
             format!("As the steps are taught it is done by {answer}"),
         ),
-        study: desk.study(Some(procedure), None),
+        study: Desk::study(Some(procedure), None),
     })
 }

@@ -99,7 +99,7 @@ fn write(desk: &Desk, fact: &[&str], chance: &mut Seed) -> Option<Draft> {
         shown: Shown::Items(vec![item.id().clone()]),
         form: Form::One(choices),
         closeness,
-        reasons: desk.by(procedure, format!("It is there {}", own.reason)),
-        study: desk.study(Some(procedure), Some(item.id())),
+        reasons: Desk::by(procedure, format!("It is there {}", own.reason)),
+        study: Desk::study(Some(procedure), Some(item.id())),
     })
 }

@@ -6,7 +6,9 @@ use std::fmt;
 /// Names a fact, not a wording: `missing.amalgam-restoration.bur-330`.
 ///
 /// The parts are ids of the catalogue, so a new wording, a new name or another
-/// wrong option leaves the id as it is. Where the catalogue gives a fact no id
+/// wrong option leaves the id as it is. (A name that comes to give its answer
+/// away takes the question off the list; the id still means the same fact.)
+/// Where the catalogue gives a fact no id
 /// of its own (a slip of a step, a line of advice) its place in its list stands
 /// for it, counted from 1: such lists grow at their end.
 #[derive(Clone, Debug, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize)]
