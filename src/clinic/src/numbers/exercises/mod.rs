@@ -6,6 +6,7 @@
 //! The same index or seed gives the same exercise as long as the facts stay.
 
 mod answer;
+mod cartridges;
 mod dose;
 mod draw;
 mod grade;
@@ -150,10 +151,10 @@ impl Family {
             Self::Vasoconstrictor => dose::vasoconstrictor(numbers, draw),
             Self::Pounds => dose::pounds(draw),
             Self::DrugMaximum => dose::drug_maximum(numbers, draw),
-            Self::Cartridges => dose::cartridges(numbers, draw),
-            Self::HeartDisease => dose::heart_disease(numbers, draw),
-            Self::Child => dose::child(numbers, draw),
-            Self::SecondSolution => dose::second(numbers, draw),
+            Self::Cartridges => cartridges::cartridges(numbers, draw),
+            Self::HeartDisease => cartridges::heart_disease(numbers, draw),
+            Self::Child => cartridges::child(numbers, draw),
+            Self::SecondSolution => cartridges::second(numbers, draw),
             Self::Notation => teeth::notation(draw),
             Self::Eruption => teeth::eruptions(numbers, draw),
             Self::Formula => instruments::formula(numbers, draw),
