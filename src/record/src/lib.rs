@@ -49,7 +49,9 @@
 //! assert_eq!(other.events(), again.events());
 //! ```
 
+mod bench;
 mod checksum;
+mod class;
 mod current;
 mod event;
 mod export;
@@ -64,10 +66,13 @@ mod report;
 mod seen;
 pub mod segment;
 mod store;
+mod study;
 mod union;
 mod values;
 mod what;
 
+pub use bench::MixHandedOver;
+pub use class::{AssignmentTaken, HandedIn, SkillChecked, TaskBegun};
 pub use event::{Event, Id, Writer};
 pub use export::{ImportError, read_export, write_export};
 pub use key::SegmentKey;
@@ -77,6 +82,10 @@ pub use moment::Moment;
 pub use outcome::{Appended, Imported, Unsaved};
 pub use report::{Fault, Report};
 pub use store::{Store, StoreError};
+pub use study::{
+    FormBegun, FormFinished, FormFlagged, FormPaused, Given, QuestionAnswered, QuestionSetAside,
+    SittingBegun, SittingEnded,
+};
 pub use union::union;
 pub use values::{PerCent, SittingId, Verdict};
 pub use what::{

@@ -9,6 +9,12 @@
 use serde::{Deserialize, Serialize};
 use serde_json::value::RawValue;
 
+use crate::bench::MixHandedOver;
+use crate::class::{AssignmentTaken, HandedIn, SkillChecked, TaskBegun};
+use crate::study::{
+    FormBegun, FormFinished, FormFlagged, FormPaused, QuestionAnswered, QuestionSetAside,
+    SittingBegun, SittingEnded,
+};
 use crate::values::{PerCent, SittingId, Verdict};
 
 /// What happened.
@@ -24,6 +30,32 @@ pub enum What {
     LessonRead(LessonRead),
     /// A setting was given a value.
     SettingChanged(SettingChanged),
+    /// A sitting of questions was begun.
+    SittingBegun(SittingBegun),
+    /// A sitting of questions was ended.
+    SittingEnded(SittingEnded),
+    /// A question was answered and judged.
+    QuestionAnswered(QuestionAnswered),
+    /// A practice form was begun.
+    FormBegun(FormBegun),
+    /// A question of a form was flagged to return to, or not any more.
+    FormFlagged(FormFlagged),
+    /// A form was paused, or gone on with.
+    FormPaused(FormPaused),
+    /// A form was handed in.
+    FormFinished(FormFinished),
+    /// A question was set aside, or taken back.
+    QuestionSetAside(QuestionSetAside),
+    /// A mix was handed over and judged.
+    MixHandedOver(MixHandedOver),
+    /// An assignment was taken up at a seat.
+    AssignmentTaken(AssignmentTaken),
+    /// A task of an assignment was begun.
+    TaskBegun(TaskBegun),
+    /// An assignment was handed in.
+    HandedIn(HandedIn),
+    /// A skill was checked off.
+    SkillChecked(SkillChecked),
     /// Something a later version wrote: kept as it is, counted, not understood.
     Unknown(Unknown),
 }
@@ -120,6 +152,19 @@ const CASE_ANSWERED: &str = "case-answered";
 const CASE_FINISHED: &str = "case-finished";
 const LESSON_READ: &str = "lesson-read";
 const SETTING_CHANGED: &str = "setting-changed";
+const SITTING_BEGUN: &str = "sitting-begun";
+const SITTING_ENDED: &str = "sitting-ended";
+const QUESTION_ANSWERED: &str = "question-answered";
+const FORM_BEGUN: &str = "form-begun";
+const FORM_FLAGGED: &str = "form-flagged";
+const FORM_PAUSED: &str = "form-paused";
+const FORM_FINISHED: &str = "form-finished";
+const QUESTION_SET_ASIDE: &str = "question-set-aside";
+const MIX_HANDED_OVER: &str = "mix-handed-over";
+const ASSIGNMENT_TAKEN: &str = "assignment-taken";
+const TASK_BEGUN: &str = "task-begun";
+const HANDED_IN: &str = "handed-in";
+const SKILL_CHECKED: &str = "skill-checked";
 
 impl What {
     /// The name of the kind in the stored form.
@@ -130,6 +175,19 @@ impl What {
             Self::CaseFinished(_) => CASE_FINISHED,
             Self::LessonRead(_) => LESSON_READ,
             Self::SettingChanged(_) => SETTING_CHANGED,
+            Self::SittingBegun(_) => SITTING_BEGUN,
+            Self::SittingEnded(_) => SITTING_ENDED,
+            Self::QuestionAnswered(_) => QUESTION_ANSWERED,
+            Self::FormBegun(_) => FORM_BEGUN,
+            Self::FormFlagged(_) => FORM_FLAGGED,
+            Self::FormPaused(_) => FORM_PAUSED,
+            Self::FormFinished(_) => FORM_FINISHED,
+            Self::QuestionSetAside(_) => QUESTION_SET_ASIDE,
+            Self::MixHandedOver(_) => MIX_HANDED_OVER,
+            Self::AssignmentTaken(_) => ASSIGNMENT_TAKEN,
+            Self::TaskBegun(_) => TASK_BEGUN,
+            Self::HandedIn(_) => HANDED_IN,
+            Self::SkillChecked(_) => SKILL_CHECKED,
             Self::Unknown(unknown) => &unknown.kind,
         }
     }
@@ -142,6 +200,19 @@ impl What {
             Self::CaseFinished(it) => to_json(it),
             Self::LessonRead(it) => to_json(it),
             Self::SettingChanged(it) => to_json(it),
+            Self::SittingBegun(it) => to_json(it),
+            Self::SittingEnded(it) => to_json(it),
+            Self::QuestionAnswered(it) => to_json(it),
+            Self::FormBegun(it) => to_json(it),
+            Self::FormFlagged(it) => to_json(it),
+            Self::FormPaused(it) => to_json(it),
+            Self::FormFinished(it) => to_json(it),
+            Self::QuestionSetAside(it) => to_json(it),
+            Self::MixHandedOver(it) => to_json(it),
+            Self::AssignmentTaken(it) => to_json(it),
+            Self::TaskBegun(it) => to_json(it),
+            Self::HandedIn(it) => to_json(it),
+            Self::SkillChecked(it) => to_json(it),
             Self::Unknown(unknown) => unknown.body.clone(),
         }
     }
@@ -165,6 +236,19 @@ impl What {
             CASE_FINISHED => serde_json::from_str(body).map(Self::CaseFinished).ok(),
             LESSON_READ => serde_json::from_str(body).map(Self::LessonRead).ok(),
             SETTING_CHANGED => serde_json::from_str(body).map(Self::SettingChanged).ok(),
+            SITTING_BEGUN => serde_json::from_str(body).map(Self::SittingBegun).ok(),
+            SITTING_ENDED => serde_json::from_str(body).map(Self::SittingEnded).ok(),
+            QUESTION_ANSWERED => serde_json::from_str(body).map(Self::QuestionAnswered).ok(),
+            FORM_BEGUN => serde_json::from_str(body).map(Self::FormBegun).ok(),
+            FORM_FLAGGED => serde_json::from_str(body).map(Self::FormFlagged).ok(),
+            FORM_PAUSED => serde_json::from_str(body).map(Self::FormPaused).ok(),
+            FORM_FINISHED => serde_json::from_str(body).map(Self::FormFinished).ok(),
+            QUESTION_SET_ASIDE => serde_json::from_str(body).map(Self::QuestionSetAside).ok(),
+            MIX_HANDED_OVER => serde_json::from_str(body).map(Self::MixHandedOver).ok(),
+            ASSIGNMENT_TAKEN => serde_json::from_str(body).map(Self::AssignmentTaken).ok(),
+            TASK_BEGUN => serde_json::from_str(body).map(Self::TaskBegun).ok(),
+            HANDED_IN => serde_json::from_str(body).map(Self::HandedIn).ok(),
+            SKILL_CHECKED => serde_json::from_str(body).map(Self::SkillChecked).ok(),
             _ => None,
         };
         known.or_else(|| unknown(kind, body))

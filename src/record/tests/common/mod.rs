@@ -4,8 +4,10 @@
 use proptest::prelude::*;
 use proptest::{collection::vec, option};
 use record::{
-    CaseAnswered, CaseFinished, CaseStarted, Event, Id, LessonRead, Log, MemoryStore, Moment,
-    PerCent, SettingChanged, SittingId, Verdict, What, Writer, write_export,
+    CaseAnswered, CaseFinished, CaseStarted, Event, FormBegun, FormFinished, FormFlagged,
+    FormPaused, Given, Id, LessonRead, Log, MemoryStore, Moment, PerCent, QuestionAnswered,
+    QuestionSetAside, SettingChanged, SittingBegun, SittingEnded, SittingId, Verdict, What, Writer,
+    write_export,
 };
 
 pub fn moment(utc_ms: i64) -> Moment {
@@ -123,11 +125,89 @@ pub fn what() -> impl Strategy<Value = What> {
         text().prop_map(|lesson| What::LessonRead(LessonRead { lesson })),
         (text(), text())
             .prop_map(|(key, value)| What::SettingChanged(SettingChanged { key, value })),
+        study(),
         (
             prop_oneof![text(), Just("case-answered".to_owned())],
             json()
         )
             .prop_map(|(kind, body)| What::from_parts(&kind, &body).unwrap()),
+    ]
+}
+
+fn given() -> impl Strategy<Value = Given> {
+    prop_oneof![
+        text().prop_map(Given::One),
+        vec(text(), 0..4).prop_map(Given::Many),
+        vec(text(), 0..4).prop_map(Given::Order),
+        vec((text(), text()), 0..3).prop_map(Given::Pairs),
+        text().prop_map(Given::Number),
+    ]
+}
+
+/// What happens in sittings of questions and in practice forms.
+fn study() -> impl Strategy<Value = What> {
+    let few = || proptest::sample::select(vec!["a", "b", "c"]).prop_map(str::to_owned);
+    prop_oneof![
+        (sitting(), any::<u16>(), vec(few(), 0..4)).prop_map(|(sitting, minutes, questions)| {
+            What::SittingBegun(SittingBegun {
+                sitting,
+                minutes,
+                questions,
+            })
+        }),
+        sitting().prop_map(|sitting| What::SittingEnded(SittingEnded { sitting })),
+        (
+            sitting(),
+            few(),
+            any::<u64>(),
+            given(),
+            verdict(),
+            any::<(u8, bool, bool, u32)>(),
+        )
+            .prop_map(|(sitting, question, wording, answer, verdict, rest)| {
+                let (marks, hint, unsure, seconds) = rest;
+                What::QuestionAnswered(QuestionAnswered {
+                    sitting,
+                    question,
+                    wording,
+                    competency: "set-up".into(),
+                    answer,
+                    verdict,
+                    per_cent: PerCent::of(marks),
+                    hint,
+                    unsure,
+                    seconds,
+                })
+            }),
+        (
+            sitting(),
+            vec(few(), 0..4),
+            option::of(text()),
+            option::of(any::<u16>()),
+            any::<u8>()
+        )
+            .prop_map(|(form, questions, code, minutes, pass)| {
+                What::FormBegun(FormBegun {
+                    form,
+                    questions,
+                    code,
+                    minutes,
+                    pass: PerCent::of(pass),
+                })
+            }),
+        (sitting(), few(), any::<bool>()).prop_map(|(form, question, flagged)| {
+            What::FormFlagged(FormFlagged {
+                form,
+                question,
+                flagged,
+            })
+        }),
+        (sitting(), any::<bool>())
+            .prop_map(|(form, paused)| What::FormPaused(FormPaused { form, paused })),
+        sitting().prop_map(|form| What::FormFinished(FormFinished { form })),
+        (few(), option::of(text())).prop_map(|(question, note)| {
+            What::QuestionSetAside(QuestionSetAside { question, note })
+        }),
     ]
 }
 

@@ -1,0 +1,27 @@
+//! What can happen at the bench: mixes made by hand.
+
+use serde::{Deserialize, Serialize};
+
+use crate::values::{PerCent, SittingId, Verdict};
+
+/// A mix was handed over and judged.
+#[derive(Debug, Clone, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct MixHandedOver {
+    /// The run of work at the bench that it ends.
+    pub sitting: SittingId,
+    /// The id of the material.
+    pub material: String,
+    /// The key of what it was mixed for.
+    pub usage: String,
+    /// All that was done, as the text from which it can be judged again.
+    pub replay: String,
+    /// How it was judged.
+    pub verdict: Verdict,
+    /// Marks for it.
+    pub per_cent: PerCent,
+    /// The id of the competency that it speaks for.
+    pub competency: String,
+    /// Seconds on the clock of the mix, from the open bench to the hand-over.
+    pub seconds: u32,
+}
