@@ -8,6 +8,7 @@
 )]
 
 mod bedside;
+mod dose_edges;
 mod doses;
 mod figures;
 mod instruments;
