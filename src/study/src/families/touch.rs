@@ -16,6 +16,9 @@ pub(super) const FAMILY: Family = Family {
     write,
 };
 
+/// So many candidates are as good as all, and keep a large catalogue quick.
+const ENOUGH: usize = 24;
+
 /// A material, the class above it, and whether the question is which or why.
 fn facts(desk: &Desk) -> Vec<String> {
     let mut facts = Vec::new();
@@ -76,6 +79,7 @@ fn write(desk: &Desk, fact: &[&str], chance: &mut Seed) -> Option<Draft> {
                     .close(close)
                     .because("Nothing speaks against it there.")
             })
+            .take(ENOUGH)
             .collect();
         let (choices, closeness) = one(Offer::of(&own.id, &own.name), pool, chance)?;
         let stem = wording(
@@ -109,6 +113,7 @@ fn write(desk: &Desk, fact: &[&str], chance: &mut Seed) -> Option<Draft> {
                     .filter(|(m, c)| m.id != own.id && alike(marks(&c.because), words) < 0.4)
                     .map(|(m, c)| reason(m, "cover", &c.because)),
             )
+            .take(ENOUGH)
             .collect();
         let (choices, closeness) =
             one(Offer::new("right", conflict.because.as_str()), pool, chance)?;
