@@ -1,0 +1,69 @@
+//! Readiness for a form like ours: shown only where enough is known, as a band,
+//! in words that claim no more.
+
+use crate::{
+    parts::{
+        fold::Fold,
+        icon::{Icon, icon},
+    },
+    place::Place,
+    questions::{Questions, Studied},
+};
+use leptos::prelude::*;
+use study::mastery::{Mastery, Readiness, Target};
+
+/// How many questions the form has that readiness is about.
+const ITEMS: usize = 100;
+
+/// The section of readiness.
+pub fn readiness(
+    questions: Questions,
+    studied: &Studied,
+    mastery: &Mastery,
+) -> impl IntoView + use<> {
+    let target = Target {
+        items: ITEMS,
+        percent: u32::from(studied.plan.pass),
+    };
+    let readiness = Readiness::of(questions.items(), mastery, target, studied.today);
+    let band = readiness.band.map(|band| {
+        view! { <p class="q-band" data-test="band">{capital(band.words())}</p> }
+    });
+    let words = readiness.words.iter();
+    let words = words
+        .map(|words| view! { <p>{words.clone()}</p> })
+        .collect_view();
+    let gates = readiness.gates.iter().map(|gate| {
+        let (mark, says) = if gate.met {
+            (Icon::Right, "Met")
+        } else {
+            (Icon::Missing, "Not yet")
+        };
+        view! { <li>{icon(mark)} <span>{says} ": " {gate.words.clone()}</span></li> }
+    });
+    let gates = gates.collect_view();
+    let pass = studied.plan.pass;
+    let number = readiness.rounded.map(|number| {
+        view! { <p>"In numbers, rounded to 5: " {number} " %."</p> }
+    });
+    view! {
+        <section class="group" data-test="readiness">
+            <h2>"Readiness"</h2>
+            {band}
+            <div class="prose">{words}</div>
+            <Fold title="What it needs, and the number" test="gates">
+                <ul class="q-gates">{gates}</ul>
+                {number}
+                <p>
+                    "The pass mark is that of your programme, " {pass} " %. "
+                    <a href=Place::Forms(String::new()).fragment()>"Change it with a practice form"</a>
+                    "."
+                </p>
+            </Fold>
+        </section>
+    }
+}
+
+fn capital(words: &str) -> String {
+    crate::parts::capital::capital(words)
+}

@@ -1,0 +1,140 @@
+//! All questions, made ready in the background in short slices, so that the
+//! page answers every touch meanwhile. They stay until the page is closed.
+
+use super::item::item;
+use crate::{
+    browser::{breath, clock},
+    taught::{catalogue, standard},
+};
+use clinic::Clinic;
+use leptos::{prelude::*, task::spawn_local};
+use std::cell::{Cell, OnceCell};
+use study::{
+    item::{Bank as Items, Blueprint},
+    numeric::hash,
+    question::{Bank, Question, QuestionId},
+};
+
+/// All questions, ready. A copy of this can go into any handler; the questions
+/// themselves stay where they are.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Questions(());
+
+/// What is made ready.
+struct All {
+    written: Bank,
+    items: Items,
+    version: u16,
+}
+
+thread_local! {
+    static ALL: OnceCell<&'static All> = const { OnceCell::new() };
+    static BEGUN: Cell<bool> = const { Cell::new(false) };
+    static HERE: ArcRwSignal<bool> = ArcRwSignal::new(false);
+}
+
+/// How long a slice of the work may last, in milliseconds.
+const SLICE: i64 = 8;
+
+impl Questions {
+    /// The questions as measurement sees them.
+    pub fn items(self) -> &'static Items {
+        &all().items
+    }
+
+    /// The questions by family, as they are written.
+    pub fn bank(self) -> &'static Bank {
+        &all().written
+    }
+
+    /// Which questions these are: two pages with the same number have the same
+    /// ones, and build the same form from a code.
+    pub fn version(self) -> u16 {
+        all().version
+    }
+
+    /// Writes a question; nothing where its fact is no longer taught.
+    pub fn write(self, id: &str, wording: u64) -> Option<Question> {
+        all().written.write(&QuestionId(id.to_owned()), wording)
+    }
+}
+
+/// The questions, for one who has the proof that they are ready.
+fn all() -> &'static All {
+    ALL.with(|all| *all.get().expect("the proof is made after the questions"))
+}
+
+impl All {
+    fn of(written: Bank, blueprint: Blueprint, items: Vec<study::item::Item>) -> Self {
+        // What could not be measured is left out, and told at build time.
+        let (items, _) = Items::new(blueprint, items);
+        Self {
+            version: version(&items),
+            written,
+            items,
+        }
+    }
+}
+
+/// A number that changes with any question and any difficulty.
+fn version(items: &Items) -> u16 {
+    let mixed = items.items().iter().fold(0_u64, |mixed, item| {
+        mixed.rotate_left(5) ^ hash(&item.id) ^ item.difficulty.mean.to_bits()
+    });
+    u16::try_from((mixed ^ (mixed >> 32)) % 65_521).unwrap_or(0)
+}
+
+/// Begins to make the questions ready, if that was not done yet.
+pub fn prepare() {
+    if !BEGUN.replace(true) {
+        let (clinic, blueprint) = (
+            standard().for_ever(),
+            Blueprint::of(&catalogue().competencies),
+        );
+        spawn_local(make_ready(clinic, blueprint));
+    }
+}
+
+async fn make_ready(clinic: &'static Clinic, blueprint: Blueprint) {
+    breath::take().await;
+    let written = Bank::new(clinic);
+    let mut items = Vec::with_capacity(written.ids().len());
+    let mut since = clock::now().utc_ms;
+    for id in written.ids() {
+        items.extend(written.write(id, 0).map(|question| item(&question)));
+        if clock::now().utc_ms - since > SLICE {
+            breath::take().await;
+            since = clock::now().utc_ms;
+        }
+    }
+    let questions = Box::leak(Box::new(All::of(written, blueprint, items)));
+    ALL.with(|all| {
+        // Nobody else makes them.
+        let _ = all.set(questions);
+    });
+    HERE.with(|here| here.set(true));
+}
+
+/// The questions, once they are ready; a view that asks is drawn afresh then.
+pub fn questions() -> Option<Questions> {
+    prepare();
+    HERE.with(Clone::clone).get();
+    ALL.with(|all| all.get().map(|_| Questions(())))
+}
+
+/// Stands where something will be that needs all questions.
+#[component]
+pub fn Ready<V: IntoView + 'static>(
+    /// What is shown then.
+    show: impl Fn(Questions) -> V + Send + 'static,
+) -> impl IntoView {
+    move || match questions() {
+        Some(questions) => show(questions).into_any(),
+        None => view! {
+            <p class="lead" aria-busy="true" data-test="questions-awaited">
+                "Getting the questions ready…"
+            </p>
+        }
+        .into_any(),
+    }
+}

@@ -1,0 +1,58 @@
+//! An answer, between the record, which knows only ids, and the question.
+
+use catalogue::quantity::Milli;
+use record::Given;
+use study::question::{Answer, Verdict};
+
+/// An answer as the record keeps it.
+pub fn given(answer: Answer) -> Given {
+    match answer {
+        Answer::One(key) => Given::One(key),
+        Answer::Many(keys) => Given::Many(keys),
+        Answer::Order(keys) => Given::Order(keys),
+        Answer::Pairs(pairs) => Given::Pairs(pairs),
+        Answer::Number(number) => Given::Number(number.to_string()),
+    }
+}
+
+/// An answer from the record; a number that cannot be read is no answer.
+pub fn answer(given: &Given) -> Option<Answer> {
+    Some(match given {
+        Given::One(key) => Answer::One(key.clone()),
+        Given::Many(keys) => Answer::Many(keys.clone()),
+        Given::Order(keys) => Answer::Order(keys.clone()),
+        Given::Pairs(pairs) => Answer::Pairs(pairs.clone()),
+        Given::Number(text) => Answer::Number(Milli::parse(text).ok()?),
+    })
+}
+
+/// The verdict as the record has it. Only what is right in all counts as right.
+pub fn verdict(verdict: &Verdict) -> record::Verdict {
+    if verdict.right {
+        record::Verdict::Right
+    } else if verdict.harm {
+        record::Verdict::Unsafe
+    } else {
+        record::Verdict::Wrong
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn an_answer_comes_back_from_the_record() {
+        let text = |keys: &[&str]| keys.iter().map(|&key| key.to_owned()).collect::<Vec<_>>();
+        for each in [
+            Answer::One("a".into()),
+            Answer::Many(text(&["a", "b"])),
+            Answer::Order(text(&["b", "a"])),
+            Answer::Pairs(vec![("a".into(), "x".into())]),
+            Answer::Number(Milli(-1_250)),
+        ] {
+            assert_eq!(answer(&given(each.clone())), Some(each));
+        }
+        assert_eq!(answer(&Given::Number("many".into())), None);
+    }
+}

@@ -1,0 +1,34 @@
+//! Questions, for every screen that asks, shows or counts them.
+//!
+//! - `bank`: all questions, made ready in the background
+//! - `item`: a question as measurement sees it
+//! - `studied`: what the record says of a student, over all questions
+//! - `plan`: the examination day, the minutes a day, the pass mark
+//! - `days`: days of study in words
+//! - `given`: an answer as the record keeps it
+//! - `draft`: an answer that was not given yet
+//! - `hint`: a hint that does not give the answer away
+//! - `aside`: a question set aside with a note
+//! - `ask`: a question that waits for its answer, a file for each form
+//! - `told`: a question that was answered
+//!
+//! What is right, when it comes back and what it shows, `study` knows.
+
+mod aside;
+pub mod ask;
+mod bank;
+pub mod days;
+mod draft;
+mod given;
+mod hint;
+mod item;
+pub mod plan;
+mod studied;
+pub mod told;
+
+pub use aside::SetAside;
+pub use bank::{Questions, Ready, prepare, questions};
+pub use draft::{Draft, Kept};
+pub use given::{answer, given, verdict};
+pub use hint::{Hint, hint};
+pub use studied::{Studied, studied};
