@@ -21,10 +21,15 @@ use crate::{
     items::{ItemScreen, ItemsScreen},
     log::log,
     place::{Place, Supposed},
+    plan::PlanScreen,
     plates::{AllPlatesScreen, LifeSizeScreen, PlatesScreen},
+    practice::{FormScreen, FormsScreen},
     procedures::{LessonScreen, ProcedureScreen, ProceduresScreen},
+    progress::ProgressScreen,
     reading::{ReadingExerciseScreen, ReadingScreen},
     record::RecordScreen,
+    sampler::{FamiliesScreen, FamilyScreen},
+    sitting::{Ahead, SittingScreen},
     taught,
     tray_card::TrayCardScreen,
 };
@@ -63,6 +68,8 @@ pub enum Area {
     Teaching,
     /// Cases, trays to be read, preference cards.
     Chairside,
+    /// Sittings, practice forms, and all that counts answers.
+    Study,
     /// The bench.
     Bench,
     /// The record, and what the page is.
@@ -94,6 +101,13 @@ impl Area {
             | Place::Cards
             | Place::Card(..)
             | Place::Wish(_) => Self::Chairside,
+            Place::Sitting(_)
+            | Place::Plan
+            | Place::Forms(_)
+            | Place::Form(..)
+            | Place::Questions
+            | Place::QuestionFamily(_)
+            | Place::Progress => Self::Study,
             Place::Bench => Self::Bench,
             Place::Record | Place::About => Self::Record,
         })
@@ -104,6 +118,7 @@ impl Area {
         match self {
             Self::Teaching => teaching().await,
             Self::Chairside => chairside().await,
+            Self::Study => study().await,
             Self::Bench => bench().await,
             Self::Record => record().await,
         }
@@ -156,6 +171,22 @@ fn chairside() -> Result<Draw, Stopped> {
         Place::Cards => view! { <CardsScreen /> }.into_any(),
         Place::Card(id, ..) => view! { <CardScreen id place=now /> }.into_any(),
         Place::Wish(id) => view! { <WishScreen id /> }.into_any(),
+        _ => ().into_any(),
+    })
+}
+
+/// Besides its own screens it draws what Today says of study.
+#[wasm_split(study, fallible)]
+fn study() -> Result<Draw, Stopped> {
+    Ok(|place, _| match place {
+        Place::Today => view! { <Ahead /> }.into_any(),
+        Place::Sitting(at) => view! { <SittingScreen at /> }.into_any(),
+        Place::Plan => view! { <PlanScreen /> }.into_any(),
+        Place::Forms(code) => view! { <FormsScreen code /> }.into_any(),
+        Place::Form(id, side) => view! { <FormScreen id side /> }.into_any(),
+        Place::Questions => view! { <FamiliesScreen /> }.into_any(),
+        Place::QuestionFamily(family) => view! { <FamilyScreen family /> }.into_any(),
+        Place::Progress => view! { <ProgressScreen /> }.into_any(),
         _ => ().into_any(),
     })
 }

@@ -6,6 +6,7 @@
 use crate::{find::words, tray_card::Paper};
 use catalogue::ids::{CardId, CaseId, FindingId, ItemId, LessonId, ProcedureId, TermId};
 use clinic::case::tray_reading;
+use record::SittingId;
 
 /// Which side of a procedure is shown.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -57,6 +58,24 @@ pub enum Drawn {
     Item(ItemId),
 }
 
+/// Which sitting of questions.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum SittingAt {
+    /// One to be begun, of so many minutes.
+    New(u16),
+    /// One that the record has.
+    Kept(SittingId),
+}
+
+/// Which side of a practice form is shown.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum FormSide {
+    /// All its questions, or its result.
+    Whole,
+    /// One of its questions, counted from 1.
+    Question(u16),
+}
+
 /// A place of the page.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub enum Place {
@@ -103,6 +122,20 @@ pub enum Place {
     Card(CardId, Option<ProcedureId>, Supposed),
     /// A wish to be added to a card.
     Wish(CardId),
+    /// A sitting of questions.
+    Sitting(SittingAt),
+    /// The examination day and the minutes a day.
+    Plan,
+    /// All practice forms; with the code of one to be begun.
+    Forms(String),
+    /// One practice form.
+    Form(SittingId, FormSide),
+    /// All families of questions.
+    Questions,
+    /// The questions of one family.
+    QuestionFamily(String),
+    /// How the student stands, by competency and over time.
+    Progress,
     /// The bench.
     Bench,
     /// What was done.
@@ -156,6 +189,15 @@ impl Place {
             ["cards"] => Self::Cards,
             ["cards", id] => card(id, query),
             ["cards", id, "wish"] => Self::Wish((*id).into()),
+            ["sitting", which] => sitting(text, which),
+            ["plan"] => Self::Plan,
+            ["form"] => Self::Forms(String::new()),
+            ["form", "code", code] => Self::Forms((*code).into()),
+            ["form", id] => form(text, id, "0"),
+            ["form", id, number] => form(text, id, number),
+            ["questions"] => Self::Questions,
+            ["questions", family] => Self::QuestionFamily((*family).into()),
+            ["progress"] => Self::Progress,
             ["bench"] => Self::Bench,
             ["record"] => Self::Record,
             ["about"] => Self::About,
@@ -213,6 +255,16 @@ impl Place {
                 text
             }
             Self::Wish(card) => format!("#/cards/{card}/wish"),
+            Self::Sitting(SittingAt::New(minutes)) => format!("#/sitting/{minutes}"),
+            Self::Sitting(SittingAt::Kept(id)) => format!("#/sitting/{id}"),
+            Self::Plan => "#/plan".into(),
+            Self::Forms(code) if code.is_empty() => "#/form".into(),
+            Self::Forms(code) => format!("#/form/code/{code}"),
+            Self::Form(id, FormSide::Whole) => format!("#/form/{id}"),
+            Self::Form(id, FormSide::Question(number)) => format!("#/form/{id}/{number}"),
+            Self::Questions => "#/questions".into(),
+            Self::QuestionFamily(family) => format!("#/questions/{family}"),
+            Self::Progress => "#/progress".into(),
             Self::Bench => "#/bench".into(),
             Self::Record => "#/record".into(),
             Self::About => "#/about".into(),
@@ -255,7 +307,9 @@ impl Place {
     /// Which of the five places of the bar it belongs to.
     pub fn section(&self) -> Option<Section> {
         Some(match self {
-            Self::Today => Section::Today,
+            Self::Today | Self::Sitting(_) | Self::Plan | Self::Forms(_) | Self::Form(..) => {
+                Section::Today
+            }
             Self::Procedures
             | Self::Procedure(..)
             | Self::Items
@@ -276,7 +330,11 @@ impl Place {
             | Self::Reading(_)
             | Self::ReadingExercise(_) => Section::Cases,
             Self::Bench => Section::Bench,
-            Self::Record | Self::About => Section::Record,
+            Self::Record
+            | Self::About
+            | Self::Questions
+            | Self::QuestionFamily(_)
+            | Self::Progress => Section::Record,
             Self::Find(_) | Self::Unknown(_) => return None,
         })
     }
@@ -294,6 +352,22 @@ fn tray_card(id: &str, query: &str) -> Place {
     let paper = patient.iter().position(|(name, _)| name.as_str() == PAPER);
     let paper = paper.map(|at| Paper::from_value(&patient.remove(at).1));
     Place::TrayCard(id.into(), paper.unwrap_or_default(), patient)
+}
+
+/// A number is minutes, sixteen hexadecimal digits are a sitting of the record.
+fn sitting(text: &str, which: &str) -> Place {
+    let kept = || SittingId::parse(which).map(SittingAt::Kept);
+    let new = || which.parse().ok().map(SittingAt::New);
+    let at = kept().or_else(new);
+    at.map_or_else(|| Place::Unknown(text.into()), Place::Sitting)
+}
+
+fn form(text: &str, id: &str, number: &str) -> Place {
+    match (SittingId::parse(id), number.parse()) {
+        (Some(id), Ok(0)) => Place::Form(id, FormSide::Whole),
+        (Some(id), Ok(number)) => Place::Form(id, FormSide::Question(number)),
+        _ => Place::Unknown(text.into()),
+    }
 }
 
 fn case(text: &str, frame: &str, seed: &str, with: Option<&str>) -> Place {
@@ -427,6 +501,17 @@ mod tests {
             Place::Glossary,
             Place::Term("pulp".into()),
             Place::Wish("own-1".into()),
+            Place::Sitting(SittingAt::New(5)),
+            Place::Sitting(SittingAt::Kept(SittingId(u64::MAX))),
+            Place::Sitting(SittingAt::Kept(SittingId(5))),
+            Place::Plan,
+            Place::Forms(String::new()),
+            Place::Forms("0A1B2C".into()),
+            Place::Form(SittingId(7), FormSide::Whole),
+            Place::Form(SittingId(7), FormSide::Question(20)),
+            Place::Questions,
+            Place::QuestionFamily("why".into()),
+            Place::Progress,
             Place::Bench,
             Place::Record,
             Place::About,
@@ -452,6 +537,10 @@ mod tests {
             "#/cards/a/b",
             "#/procedures/a/b",
             "#/record/x",
+            "#/sitting",
+            "#/sitting/soon",
+            "#/form/7",
+            "#/form/0000000000000007/x",
         ] {
             assert!(
                 matches!(Place::from_fragment(text), Place::Unknown(_)),

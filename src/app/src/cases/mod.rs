@@ -26,6 +26,8 @@ mod study;
 mod tooth;
 mod upright;
 
+pub use decide::{Axis, Drag, moved, ordinal};
+pub use explain::reasons;
 pub use list::{CasesScreen, next_seed};
 pub use order::OrderScreen;
 pub use play::{Sought, verdict};

@@ -14,12 +14,40 @@ use crate::{
 };
 use leptos::prelude::*;
 
+/// Where answers to questions are looked at.
+#[component]
+fn Study() -> impl IntoView {
+    let row = |place: Place, name: &'static str, note: &'static str, test: &'static str| {
+        view! {
+            <li>
+                <a class="row" href=place.fragment() data-test=test>
+                    <span class="row-name">{name}</span>
+                    <span class="row-note">{note}</span>
+                    {icon(Icon::Onwards)}
+                </a>
+            </li>
+        }
+    };
+    view! {
+        <section class="group" data-test="record-study">
+            <h2 class="stage-label">"Questions"</h2>
+            <ul class="rows">
+                {row(Place::Progress, "How I stand", "Mastery, readiness, days of study, export", "to-progress")}
+                {row(Place::Forms(String::new()), "Practice forms", "Under way and handed in", "to-forms")}
+                {row(Place::Plan, "The plan", "Examination day and minutes a day", "to-plan")}
+                {row(Place::Questions, "All questions", "Every family, for reading and setting aside", "to-questions")}
+            </ul>
+        </section>
+    }
+}
+
 /// The screen.
 #[component]
 pub fn RecordScreen() -> impl IntoView {
     view! {
         <Page title="Record">
             <competencies::Competencies />
+            <Study />
             <done::Done />
             <keeping::Keeping />
             <settings::Settings />

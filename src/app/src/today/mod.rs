@@ -1,6 +1,7 @@
 //! Today: what is under way, and what comes next.
 
 mod next;
+mod study;
 
 use crate::{
     book::outline,
@@ -27,6 +28,7 @@ pub fn TodayScreen() -> impl IntoView {
         <Page title="Today">
             {move || fresh.get().then(welcome)}
             <div class="cards">
+                <study::Study />
                 <UnderWay />
                 <NextLesson />
                 <NextCase />

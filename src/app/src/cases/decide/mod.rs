@@ -9,7 +9,9 @@ mod order;
 mod place;
 mod tray;
 
+pub use drag::{Axis, Drag};
 pub use option::{drawing, words};
+pub use place::{moved, ordinal};
 
 use super::{play::Play, player::Visit};
 use clinic::case::Form;

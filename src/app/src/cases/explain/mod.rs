@@ -21,7 +21,7 @@ use crate::parts::{
 use clinic::case::Form;
 use leptos::prelude::*;
 use proof::ProofChain;
-use reasons::reasons;
+pub use reasons::reasons;
 use verdict::{summary, words};
 
 /// An answered decision.
