@@ -164,7 +164,7 @@ impl Table {
         };
         for (place, graded, response) in graded {
             row.seconds += u64::from(response.seconds);
-            let cell = self.cell(place, &graded, &response)?;
+            let cell = self.cell(row.cells.len(), place, &graded, &response)?;
             row.cells.push(cell);
         }
         self.rows.push(row);
@@ -178,8 +178,14 @@ impl Table {
         }
     }
 
-    fn cell(&mut self, place: u16, graded: &Graded, response: &Response) -> Option<Cell> {
-        let number = self.column(place, &graded.item)?;
+    fn cell(
+        &mut self,
+        guess: usize,
+        place: u16,
+        graded: &Graded,
+        response: &Response,
+    ) -> Option<Cell> {
+        let number = self.column(guess, place, &graded.item)?;
         let at = usize::try_from(number).ok()?;
         let places = self.places(at, &graded.item)?;
         let blank = response.answer == Answer::Blank;
@@ -210,7 +216,13 @@ impl Table {
         })
     }
 
-    fn column(&mut self, place: u16, item: &Rc<Item>) -> Option<u32> {
+    /// The number of an item's column. Most rows hold the same items in the
+    /// same order, so the one with the cell's own number is looked at first.
+    fn column(&mut self, guess: usize, place: u16, item: &Rc<Item>) -> Option<u32> {
+        let own = |column: &Column| column.place == place && column.id == item.id;
+        if self.columns.get(guess).is_some_and(own) {
+            return u32::try_from(guess).ok();
+        }
         if let Some(&number) = self.found.get(&(place, item.id.clone())) {
             return Some(number);
         }

@@ -76,6 +76,8 @@ mod tests {
     const PREFIX: &str = "https://practice.example.org/#/hand-in/";
 
     proptest! {
+        // Each case makes many symbols, which takes a while.
+        #![proptest_config(ProptestConfig::with_cases(24))]
         #[test]
         fn parts_come_together_in_any_order(bytes in prop::collection::vec(any::<u8>(), 300..2000), turn: prop::sample::Index) {
             let sealed = envelope::seal(Kind::HandIn, Version(9), &bytes);

@@ -73,14 +73,29 @@ pub fn passed_over(byte: u8) -> bool {
 
 /// What a letter stands for.
 pub fn value(byte: u8) -> Option<u32> {
-    let plain = match byte.to_ascii_uppercase() {
-        b'O' => b'0',
-        b'I' | b'L' => b'1',
-        other => other,
-    };
-    let place = LETTERS[..32].iter().position(|l| *l == plain)?;
-    u32::try_from(place).ok()
+    let value = VALUES[usize::from(byte)];
+    (value < 32).then(|| u32::from(value))
 }
+
+/// What every byte stands for, as a letter in any case or as one that is taken
+/// for a digit; 255 where it is no letter. Thousands of hand-ins are read at once.
+const VALUES: [u8; 256] = {
+    let mut values = [255; 256];
+    let mut place = 0;
+    while place < 32 {
+        let letter = LETTERS[place as usize];
+        values[letter as usize] = place;
+        values[letter.to_ascii_lowercase() as usize] = place;
+        place += 1;
+    }
+    values[b'O' as usize] = 0;
+    values[b'o' as usize] = 0;
+    values[b'I' as usize] = 1;
+    values[b'i' as usize] = 1;
+    values[b'L' as usize] = 1;
+    values[b'l' as usize] = 1;
+    values
+};
 
 fn letter(value: u32) -> char {
     let place = usize::try_from(value).unwrap_or(0);
