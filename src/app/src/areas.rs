@@ -13,14 +13,19 @@
 
 use crate::{
     about::AboutScreen,
+    assignments::{AssignmentScreen, AssignmentsScreen, SetScreen},
     bench::BenchScreen,
     cards::{Applied, CardScreen, CardsScreen, WishScreen},
     cases::{CaseScreen, CasesScreen, OrderScreen},
+    desk::{
+        AssignScreen, CheckOffScreen, CollectScreen, DeskScreen, HandInScreen, IssuedScreen,
+        ReportScreen, RosterScreen,
+    },
     find::FindScreen,
     glossary::{GlossaryScreen, TermScreen},
     items::{ItemScreen, ItemsScreen},
     log::log,
-    place::{Place, Supposed},
+    place::{ClassPlace, Place, Supposed},
     plan::PlanScreen,
     plates::{AllPlatesScreen, LifeSizeScreen, PlatesScreen},
     practice::{FormScreen, FormsScreen},
@@ -72,6 +77,8 @@ pub enum Area {
     Study,
     /// The bench.
     Bench,
+    /// Assignments, of the student and of the instructor.
+    Class,
     /// The record, and what the page is.
     Record,
 }
@@ -109,6 +116,7 @@ impl Area {
             | Place::QuestionFamily(_)
             | Place::Progress => Self::Study,
             Place::Bench => Self::Bench,
+            Place::Class(_) => Self::Class,
             Place::Record | Place::About => Self::Record,
         })
     }
@@ -120,6 +128,7 @@ impl Area {
             Self::Chairside => chairside().await,
             Self::Study => study().await,
             Self::Bench => bench().await,
+            Self::Class => class().await,
             Self::Record => record().await,
         }
     }
@@ -129,8 +138,12 @@ impl Area {
 /// the reasoning over it and the preference card that applies.
 #[wasm_split(book, fallible)]
 pub fn open_book(bytes: Vec<u8>, owner: Owner) -> Result<(), Stopped> {
+    let version = class::bank::Version::of(&bytes);
     let catalogue = taught::keep(catalogue::unpack(&bytes).map_err(Stopped)?);
-    owner.with(|| taught::provide(catalogue, Applied::provide(log(), catalogue).card()));
+    owner.with(|| {
+        provide_context(version);
+        taught::provide(catalogue, Applied::provide(log(), catalogue).card());
+    });
     Ok(())
 }
 
@@ -194,6 +207,28 @@ fn study() -> Result<Draw, Stopped> {
 #[wasm_split(bench, fallible)]
 fn bench() -> Result<Draw, Stopped> {
     Ok(|_, _| view! { <BenchScreen /> }.into_any())
+}
+
+#[wasm_split(class, fallible)]
+fn class() -> Result<Draw, Stopped> {
+    Ok(|place, _| {
+        let Place::Class(place) = place else {
+            return ().into_any();
+        };
+        match place {
+            ClassPlace::Set(code) => view! { <SetScreen code /> }.into_any(),
+            ClassPlace::Assignments => view! { <AssignmentsScreen /> }.into_any(),
+            ClassPlace::Assignment(id) => view! { <AssignmentScreen id /> }.into_any(),
+            ClassPlace::HandIn(code) => view! { <HandInScreen code /> }.into_any(),
+            ClassPlace::Desk => view! { <DeskScreen /> }.into_any(),
+            ClassPlace::Assign => view! { <AssignScreen /> }.into_any(),
+            ClassPlace::Issued(id) => view! { <IssuedScreen id /> }.into_any(),
+            ClassPlace::Collect(id) => view! { <CollectScreen id /> }.into_any(),
+            ClassPlace::Report(id) => view! { <ReportScreen id /> }.into_any(),
+            ClassPlace::Roster => view! { <RosterScreen /> }.into_any(),
+            ClassPlace::CheckOff(id) => view! { <CheckOffScreen id /> }.into_any(),
+        }
+    })
 }
 
 #[wasm_split(record, fallible)]

@@ -15,11 +15,13 @@
 
 mod about;
 mod areas;
+mod assignments;
 mod bench;
 mod book;
 mod browser;
 mod cards;
 mod cases;
+mod desk;
 mod find;
 mod glossary;
 mod items;

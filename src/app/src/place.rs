@@ -3,6 +3,10 @@
 //! The fragment is the only state of navigation, so Back, a bookmark and a
 //! reload all lead to the same screen.
 
+mod class;
+
+pub use class::{ClassPlace, HAND_IN, SET};
+
 use crate::{find::words, tray_card::Paper};
 use catalogue::ids::{CardId, CaseId, FindingId, ItemId, LessonId, ProcedureId, TermId};
 use clinic::case::tray_reading;
@@ -138,6 +142,8 @@ pub enum Place {
     Progress,
     /// The bench.
     Bench,
+    /// A place of a class, of the student or the instructor.
+    Class(ClassPlace),
     /// What was done.
     Record,
     /// What this is.
@@ -201,7 +207,10 @@ impl Place {
             ["bench"] => Self::Bench,
             ["record"] => Self::Record,
             ["about"] => Self::About,
-            _ => Self::Unknown(text.into()),
+            parts => match ClassPlace::read(parts) {
+                Some(place) => Self::Class(place),
+                None => Self::Unknown(text.into()),
+            },
         }
     }
 
@@ -266,6 +275,7 @@ impl Place {
             Self::QuestionFamily(family) => format!("#/questions/{family}"),
             Self::Progress => "#/progress".into(),
             Self::Bench => "#/bench".into(),
+            Self::Class(place) => place.fragment(),
             Self::Record => "#/record".into(),
             Self::About => "#/about".into(),
             Self::Unknown(text) => format!("#{text}"),
@@ -335,6 +345,9 @@ impl Place {
             | Self::Questions
             | Self::QuestionFamily(_)
             | Self::Progress => Section::Record,
+            Self::Class(place) if place.of_student() => Section::Today,
+            Self::Class(ClassPlace::CheckOff(_)) => Section::Procedures,
+            Self::Class(_) => Section::Record,
             Self::Find(_) | Self::Unknown(_) => return None,
         })
     }

@@ -27,3 +27,5 @@ pub mod report;
 pub mod roster;
 pub mod task;
 mod wire;
+
+pub use wire::check::crc32 as checksum;

@@ -3,23 +3,31 @@
 use js_sys::{Array, Uint8Array};
 use wasm_bindgen::JsCast;
 use wasm_bindgen_futures::JsFuture;
-use web_sys::{Blob, BlobPropertyBag, Event, File, HtmlAnchorElement, HtmlInputElement, Url};
+use web_sys::{Blob, BlobPropertyBag, Event, File, FileList, HtmlAnchorElement, HtmlInputElement, Url};
 
 /// Offers `text` as a file to keep.
 ///
 /// # Errors
 /// A sentence for the reader when the browser does not make the file.
 pub fn download(name: &str, text: &str) -> Result<(), String> {
-    offer(name, text).ok_or_else(|| {
+    download_bytes(name, "text/plain;charset=utf-8", text.as_bytes())
+}
+
+/// Offers bytes of a kind as a file to keep.
+///
+/// # Errors
+/// A sentence for the reader when the browser does not make the file.
+pub fn download_bytes(name: &str, kind: &str, bytes: &[u8]) -> Result<(), String> {
+    offer(name, kind, bytes).ok_or_else(|| {
         "The browser did not make the file. Try again, or try another browser.".into()
     })
 }
 
-fn offer(name: &str, text: &str) -> Option<()> {
-    let kind = BlobPropertyBag::new();
-    kind.set_type("text/plain;charset=utf-8");
-    let parts = Array::of1(&text.into());
-    let blob = Blob::new_with_str_sequence_and_options(&parts, &kind).ok()?;
+fn offer(name: &str, kind: &str, bytes: &[u8]) -> Option<()> {
+    let bag = BlobPropertyBag::new();
+    bag.set_type(kind);
+    let parts = Array::of1(&Uint8Array::from(bytes));
+    let blob = Blob::new_with_u8_array_sequence_and_options(&parts, &bag).ok()?;
     let url = Url::create_object_url_with_blob(&blob).ok()?;
     let document = web_sys::window()?.document()?;
     let link: HtmlAnchorElement = document.create_element("a").ok()?.dyn_into().ok()?;
@@ -38,6 +46,27 @@ pub fn chosen(event: &Event) -> Option<File> {
     let file = field.files()?.get(0);
     field.set_value("");
     file
+}
+
+/// All files a reader chose in a file field, or dropped onto something. A field
+/// is emptied, so that the same files can be chosen again.
+pub fn given(event: &Event) -> Vec<File> {
+    let field: Option<HtmlInputElement> = event.target().and_then(|it| it.dyn_into().ok());
+    let dropped = || {
+        let carried = js_sys::Reflect::get(event, &"dataTransfer".into()).ok()?;
+        js_sys::Reflect::get(&carried, &"files".into()).ok()?.dyn_into().ok()
+    };
+    let list: Option<FileList> = field
+        .as_ref()
+        .and_then(HtmlInputElement::files)
+        .or_else(dropped);
+    let files = list.map_or_else(Vec::new, |list| {
+        (0..list.length()).filter_map(|at| list.get(at)).collect()
+    });
+    if let Some(field) = field {
+        field.set_value("");
+    }
+    files
 }
 
 /// All bytes of a file.

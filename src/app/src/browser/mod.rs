@@ -2,11 +2,13 @@
 
 pub mod address;
 pub mod breath;
+pub mod camera;
 pub mod chance;
 pub mod clock;
 pub mod colours;
 pub mod files;
 pub mod focus;
+pub mod handing;
 pub mod network;
 pub mod persistence;
 pub mod printer;

@@ -26,3 +26,11 @@ pub use list::CardsScreen;
 pub use refused::RefusedWishes;
 pub use text::{read, write};
 pub use wish::WishScreen;
+
+use catalogue::preference::Card;
+use leptos::prelude::*;
+
+/// The own cards that can be read, as they are now.
+pub fn all_own() -> Vec<Card> {
+    own::cards().own().with_untracked(|own| own.cards.clone())
+}

@@ -15,6 +15,7 @@ use crate::{
     cards::CardNote,
     log::log,
     parts::{
+        assigned::BackToAssignment,
         notice::{Notice, Tone},
         page::Page,
     },
@@ -37,6 +38,7 @@ pub fn Debrief(
                 <p class="case-title">{case.title.clone()} <CardNote /></p>
                 <p class="lead" data-test="overall">{overall(play)}</p>
                 <Harm play />
+                <BackToAssignment sitting=play.id() />
                 <StudyNext play />
                 <section>
                     <h2 class="stage-label">"Every decision"</h2>

@@ -189,7 +189,8 @@ impl Play {
         })
     }
 
-    fn id(self) -> Option<SittingId> {
+    /// The sitting, once it has begun.
+    pub fn id(self) -> Option<SittingId> {
         self.sitting
             .with_untracked(|it| it.as_ref().map(|it| it.id))
     }

@@ -7,7 +7,7 @@ use crate::{
         choice::{Choice, Choosable},
         steps::StepList,
     },
-    place::{Supposed, View},
+    place::{ClassPlace, Place, Supposed, View},
     taught::clinic,
 };
 use catalogue::procedures::{Actor, Procedure};
@@ -49,6 +49,14 @@ pub fn Steps(
                     test="voice"
                 />
                 {steps}
+                <p>
+                    <a
+                        href=Place::Class(ClassPlace::CheckOff(procedure.id.clone())).fragment()
+                        data-test="check-off"
+                    >
+                        "Check-off sheet for hands-on assessment"
+                    </a>
+                </p>
                 <Around procedure />
             </div>
         </div>

@@ -1,5 +1,6 @@
 //! Record: what the student has done and can take along.
 
+mod checked;
 mod competencies;
 mod done;
 mod keeping;
@@ -10,7 +11,7 @@ use crate::{
         icon::{Icon, icon},
         page::Page,
     },
-    place::Place,
+    place::{ClassPlace, Place},
 };
 use leptos::prelude::*;
 
@@ -49,11 +50,19 @@ pub fn RecordScreen() -> impl IntoView {
             <competencies::Competencies />
             <Study />
             <done::Done />
+            <checked::Checked />
             <keeping::Keeping />
             <settings::Settings />
             <section class="group">
                 <h2 class="stage-label">"Trayward"</h2>
                 <ul class="rows">
+                    <li>
+                        <a class="row" href=Place::Class(ClassPlace::Desk).fragment() data-test="to-class">
+                            <span class="row-name">"Class"</span>
+                            <span class="row-note">"For instructors: assign, collect, report"</span>
+                            {icon(Icon::Onwards)}
+                        </a>
+                    </li>
                     <li>
                         <a class="row" href=Place::About.fragment() data-test="about">
                             <span class="row-name">"About, safety and sources"</span>

@@ -1,5 +1,6 @@
 //! Today: what is under way, and what comes next.
 
+mod assigned;
 mod next;
 mod study;
 
@@ -11,7 +12,7 @@ use crate::{
         icon::{Icon, icon},
         page::Page,
     },
-    place::Place,
+    place::{ClassPlace, Place},
 };
 use leptos::prelude::*;
 use record::folds;
@@ -28,12 +29,18 @@ pub fn TodayScreen() -> impl IntoView {
         <Page title="Today">
             {move || fresh.get().then(welcome)}
             <div class="cards">
+                <assigned::Assignments />
                 <study::Study />
                 <UnderWay />
                 <NextLesson />
                 <NextCase />
             </div>
             <AllDone />
+            <p>
+                <a href=Place::Class(ClassPlace::Assignments).fragment() data-test="to-assignments">
+                    "Assignments, and opening one by its code"
+                </a>
+            </p>
         </Page>
     }
 }

@@ -87,6 +87,12 @@ impl<'a, G: Grader + ?Sized> Inbox<'a, G> {
         &self.table
     }
 
+    /// Ends the reading, and gives the hand-ins that count and what became of
+    /// everything that was read.
+    pub fn close(self) -> (Table, Vec<Received>) {
+        (self.table, self.received)
+    }
+
     fn sort(&mut self, line: &str) -> Result<Outcome, Refusal> {
         let bytes = envelope::bytes(line)?;
         let opened = envelope::open(&bytes)?;

@@ -13,6 +13,7 @@ use crate::{
     log::log,
     parts::{
         announce::announcer,
+        assigned::BackToAssignment,
         icon::{Icon, icon},
         verdict::class,
     },
@@ -47,6 +48,7 @@ pub fn Seen(
         <div data-test="seen">
             <h2 class="question" tabindex="-1" data-test="reading-sum">{says}</h2>
             <ol class="answers">{(0..count).map(|at| one(sitting, at)).collect_view()}</ol>
+            <BackToAssignment sitting=sitting.id() />
             <Onwards sitting />
             <section class="group">
                 <h2 class="stage-label">"The tray"</h2>

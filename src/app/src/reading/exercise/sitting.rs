@@ -111,7 +111,8 @@ impl Sitting {
         sitting
     }
 
-    fn id(self) -> Option<SittingId> {
+    /// The sitting, once it has begun.
+    pub fn id(self) -> Option<SittingId> {
         self.kept
             .with_untracked(|kept| kept.as_ref().map(|it| it.id))
     }

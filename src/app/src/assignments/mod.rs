@@ -1,0 +1,25 @@
+//! Assignments, on the student's side: taken up at a seat, done task by task,
+//! handed in as a code. What the class knows of a student is the number of a seat.
+//!
+//! - `code`: from letters to an assignment
+//! - `set`: an assignment that a link or a typed code brought
+//! - `list`, `one`: what was taken up on this device
+//! - `run`: beginning tasks, and the hand-in
+//! - `outward`: a code on its way to other people
+//! - `words`: tasks and days in words
+
+mod code;
+mod list;
+mod one;
+mod outward;
+mod run;
+mod set;
+mod words;
+
+pub use code::{bank, clinic_with, letters_of, read};
+pub use list::AssignmentsScreen;
+pub use one::AssignmentScreen;
+pub use outward::{Outward, Symbol};
+pub use run::take_up;
+pub use set::SetScreen;
+pub use words::{due, id, task, tasks};

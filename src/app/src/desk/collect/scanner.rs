@@ -1,0 +1,93 @@
+//! Reading symbols with the camera, where the browser can.
+
+use super::Reader;
+use crate::{
+    browser::{breath, camera::{self, Camera}},
+    parts::notice::{Notice, Tone},
+};
+use leptos::{html, prelude::*, task::spawn_local};
+use wasm_bindgen::JsCast;
+
+/// The camera.
+#[component]
+pub fn Scanner(
+    /// What reads hand-ins.
+    reader: Reader,
+) -> impl IntoView {
+    let on = RwSignal::new(false);
+    let fault = RwSignal::new(None::<String>);
+    let video = NodeRef::<html::Video>::new();
+    if !camera::reads_symbols() {
+        return view! {
+            <section class="dk-camera">
+                <h2 class="stage-label">"Camera"</h2>
+                <p data-test="no-camera">
+                    "This browser does not read symbols by itself. Open the symbol with the device's own camera and follow its link, or use files and links."
+                </p>
+            </section>
+        }
+        .into_any();
+    }
+    let start = move |_| {
+        on.set(true);
+        spawn_local(async move {
+            // The element is there once the view has been drawn.
+            breath::take().await;
+            let element = video.try_get_untracked().flatten();
+            let Some(element) = element.and_then(|it| it.dyn_into().ok()) else {
+                return;
+            };
+            match Camera::open(element).await {
+                Ok(camera) => watch(camera, on, reader).await,
+                Err(why) => {
+                    fault.try_set(Some(why));
+                    on.try_set(false);
+                }
+            }
+        });
+    };
+    let shown = move || {
+        on.get().then(|| view! { <video class="dk-video" node_ref=video muted playsinline></video> })
+    };
+    let button = move || {
+        if on.get() {
+            view! {
+                <button type="button" class="button button-quiet" data-test="camera-off" on:click=move |_| on.set(false)>
+                    "Camera off"
+                </button>
+            }
+            .into_any()
+        } else {
+            view! {
+                <button type="button" class="button button-quiet" data-test="camera-on" on:click=start>
+                    "Camera on"
+                </button>
+            }
+            .into_any()
+        }
+    };
+    view! {
+        <section class="dk-camera">
+            <h2 class="stage-label">"Camera"</h2>
+            <p>"Hold one symbol after the other before the camera. Pictures stay on this device."</p>
+            {shown} {button}
+            {move || fault.get().map(|why| view! { <Notice tone=Tone::Attention><p>{why}</p></Notice> })}
+        </section>
+    }
+    .into_any()
+}
+
+/// Looks again and again, and reads each symbol once, until it is switched off
+/// or the screen is left.
+async fn watch(camera: Camera, on: RwSignal<bool>, reader: Reader) {
+    let mut seen: Vec<String> = Vec::new();
+    while on.try_get_untracked() == Some(true) {
+        let found = camera.look().await;
+        let new: Vec<String> = found.into_iter().filter(|it| !seen.contains(it)).collect();
+        if !new.is_empty() {
+            seen.extend(new.iter().cloned());
+            reader.take(new);
+        }
+        breath::take().await;
+    }
+}

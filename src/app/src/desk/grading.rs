@@ -1,0 +1,173 @@
+//! Hand-ins graded again, in steps, so that the page shows how far it is and
+//! can be stopped.
+
+use crate::browser::breath;
+use class::{
+    assignment::{Assignment, Seat},
+    cases::CaseGrader,
+    handin::{Inbox, Outcome, Received, Table},
+    report::{Report, Tries, Work},
+    task::Grader,
+};
+use clinic::Clinic;
+use leptos::prelude::*;
+
+/// How many lines are read between two breaths. A line of sixty responses is
+/// graded in well under a millisecond once its cases are drawn.
+const LINES: usize = 24;
+
+/// How many columns are worked out between two breaths.
+const COLUMNS: usize = 16;
+
+/// How far the work is, and whether to stop it. Cheap to copy.
+#[derive(Clone, Copy)]
+pub struct Going {
+    state: RwSignal<Option<(usize, usize)>>,
+    stopped: RwSignal<bool>,
+}
+
+impl Going {
+    /// Nothing is going on yet.
+    pub fn new() -> Self {
+        Self {
+            state: RwSignal::new(None),
+            stopped: RwSignal::new(false),
+        }
+    }
+
+    /// How many lines are done, of how many; none while nothing goes on.
+    pub fn progress(self) -> Signal<Option<(usize, usize)>> {
+        self.state.into()
+    }
+
+    /// Stops at the next breath.
+    pub fn stop(self) {
+        self.stopped.set(true);
+    }
+
+    fn begin(self, of: usize) {
+        self.stopped.set(false);
+        self.state.set(Some((0, of)));
+    }
+
+    /// Breathes; false where the work is to stop or the screen is gone.
+    async fn breathe(self, done: usize, of: usize) -> bool {
+        self.state.try_set(Some((done, of)));
+        breath::take().await;
+        self.stopped.try_get_untracked() == Some(false)
+    }
+
+    fn end(self) {
+        self.state.try_set(None);
+    }
+}
+
+/// Hand-ins that were read.
+pub struct Collected {
+    /// Those that count, graded.
+    pub table: Table,
+    /// What became of each line that was new, with the line.
+    pub new: Vec<(String, Received)>,
+    /// The lines worth keeping: those that count, parts, and those that counted once.
+    pub keep: Vec<String>,
+}
+
+/// Reads lines that were kept, and then new ones, with the reasoning that the
+/// assignment asks for. None where it was stopped.
+pub async fn read(
+    assignment: &Assignment,
+    clinic: Clinic,
+    kept: Vec<String>,
+    new: Vec<String>,
+    going: Going,
+) -> Option<Collected> {
+    let cases = CaseGrader::new(clinic);
+    let graders: [&dyn Grader; 1] = [&cases];
+    let mut inbox = Inbox::new(assignment, &graders[..]);
+    let (before, all) = (kept.len(), kept.len() + new.len());
+    going.begin(all);
+    for (at, line) in kept.iter().chain(&new).enumerate() {
+        inbox.read(line);
+        if at % LINES == LINES - 1 && !going.breathe(at + 1, all).await {
+            going.end();
+            return None;
+        }
+    }
+    going.end();
+    let (table, received) = inbox.close();
+    let lines = kept.into_iter().chain(new);
+    let mut collected = Collected {
+        table,
+        new: Vec::new(),
+        keep: Vec::new(),
+    };
+    for (at, (line, received)) in lines.zip(received).enumerate() {
+        let worth = matches!(
+            received.outcome,
+            Outcome::Accepted(_) | Outcome::Part { .. } | Outcome::Older(_) | Outcome::TooManyTries(_)
+        );
+        if worth {
+            collected.keep.push(line.clone());
+        }
+        if at >= before {
+            collected.new.push((line, received));
+        }
+    }
+    Some(collected)
+}
+
+/// The report of hand-ins that were read. None where it was stopped.
+pub async fn report(
+    assignment: &Assignment,
+    table: &Table,
+    tries: Tries,
+    expected: &[Seat],
+    going: Going,
+) -> Option<Report> {
+    let mut work = Work::new(assignment, table, tries);
+    going.begin(work.progress().of);
+    loop {
+        let more = (0..COLUMNS).all(|_| work.step());
+        let progress = work.progress();
+        if !more {
+            break;
+        }
+        if !going.breathe(progress.done, progress.of).await {
+            going.end();
+            return None;
+        }
+    }
+    going.end();
+    Some(work.finish(expected))
+}
+
+/// How far the work is, and the way to stop it. Nothing while nothing goes on.
+#[component]
+pub fn Progress(
+    /// The work.
+    going: Going,
+    /// What is being done: "Reading hand-ins".
+    doing: &'static str,
+) -> impl IntoView {
+    let state = going.progress();
+    move || {
+        state.get().map(|(done, of)| {
+            view! {
+                <div class="dk-progress" data-test="progress">
+                    <label>
+                        <span>{doing} ": " {done} " of " {of}</span>
+                        <progress max=of value=done></progress>
+                    </label>
+                    <button
+                        type="button"
+                        class="button button-quiet"
+                        data-test="stop"
+                        on:click=move |_| going.stop()
+                    >
+                        "Stop"
+                    </button>
+                </div>
+            }
+        })
+    }
+}

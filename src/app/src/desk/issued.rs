@@ -1,0 +1,265 @@
+//! What goes out of an assignment: link, symbol, sheet, typed code, calendar,
+//! files for other systems.
+
+use super::{
+    kept,
+    way::Ways,
+};
+use crate::{
+    assignments::{self, Outward, Symbol, bank, clinic_with, take_up},
+    browser::{address::Address, clock, files, handing, printer},
+    log::log,
+    parts::{
+        announce::announcer,
+        fold::Fold,
+        notice::{Notice, Tone},
+        page::Page,
+    },
+    place::{ClassPlace, Place, SET},
+    shell::NotHere,
+};
+use class::{
+    assignment::{Assignment, Seat},
+    cases,
+    exchange::{calendar::calendar, qti},
+    qr,
+    task::Task,
+};
+use leptos::prelude::*;
+
+/// The screen.
+#[component]
+pub fn IssuedScreen(
+    /// The id of the assignment.
+    id: String,
+) -> impl IntoView {
+    let Some(set) = kept::set(&id) else {
+        return view! { <NotHere what="assignment" /> }.into_any();
+    };
+    let here = ClassPlace::Issued(id.clone());
+    let up = Place::Class(ClassPlace::Desk).fragment();
+    match set.assignment {
+        Ok(assignment) => view! {
+            <Page title=assignment.name() over="Class" up>
+                <Ways id=id.clone() here />
+                <div class="dk-issued">
+                    <section class="dk-noprint">
+                        <h2>"For the class"</h2>
+                        <Outward
+                            prefix=SET
+                            letters=assignment.letters()
+                            bytes=assignment.bytes()
+                            title=assignment.name()
+                            file=format!("assignment-{}.txt", assignment.title)
+                        />
+                        <Typed assignment=assignment.clone() />
+                        <Further assignment=assignment.clone() id=id.clone() />
+                    </section>
+                    <Sheet assignment />
+                </div>
+                <TakeAway id />
+            </Page>
+        }
+        .into_any(),
+        Err(fault) => view! {
+            <Page title="An assignment" over="Class" up>
+                <Notice tone=Tone::Attention>
+                    <p data-test="set-fault">{fault.to_string()}</p>
+                </Notice>
+                <TakeAway id />
+            </Page>
+        }
+        .into_any(),
+    }
+}
+
+/// The code that can be typed, where the assignment fits one.
+#[component]
+fn Typed(assignment: Assignment) -> impl IntoView {
+    match assignment.typed(&bank()) {
+        Some(code) => view! {
+            <p>
+                "Or typed under Today, Assignments: " <strong class="dk-code" data-test="typed">{code}</strong>
+            </p>
+        }
+        .into_any(),
+        None => view! {
+            <p class="hint">
+                "It says too much for a code that is short enough to type: that has room for one task without conditions, with a pass mark in steps of five and at most three tries."
+            </p>
+        }
+        .into_any(),
+    }
+}
+
+/// The other ways: as a student, paper, calendar, other systems.
+#[component]
+fn Further(assignment: Assignment, id: String) -> impl IntoView {
+    let (log, announcer) = (log(), announcer());
+    let address: Address = expect_context();
+    let said = RwSignal::new(None::<String>);
+    let say = move |sentence: String| {
+        announcer.say(sentence.clone());
+        said.set(Some(sentence));
+    };
+    let questions = StoredValue::new(questions(&assignment));
+    let assignment = StoredValue::new_local(assignment);
+    let preview = move |_| {
+        assignment.with_value(|set| take_up(log, set, Seat(0), 1));
+        address.go(Place::Class(ClassPlace::Assignment(id.clone())));
+    };
+    let due = assignment.with_value(|set| set.due.is_some());
+    let to_calendar = move |_| {
+        let made = u64::try_from(clock::now().utc_ms / 1000).unwrap_or(0);
+        let text = assignment.with_value(|set| {
+            let link = set.link(&format!("{}{SET}", handing::base()));
+            calendar(set, &link, made)
+        });
+        let kept = text.map(|text| files::download_bytes("assignment.ics", "text/calendar;charset=utf-8", text.as_bytes()));
+        if let Some(Err(why)) = kept {
+            say(why);
+        }
+    };
+    let to_bank = move |_| {
+        let name = assignment.with_value(Assignment::name);
+        let packed = questions.with_value(|all| {
+            let Ok(all) = all else { return Err("The preference card cannot be read.".to_owned()) };
+            qti::package(&name, all).map_err(|error| error.to_string())
+        });
+        let done = packed.and_then(|bytes| files::download_bytes("questions-qti.zip", "application/zip", &bytes));
+        if let Err(why) = done {
+            say(why);
+        }
+    };
+    view! {
+        <div class="actions">
+            <button type="button" class="button button-quiet" data-test="preview" on:click=preview>
+                "Look at it as a student"
+            </button>
+            <button type="button" class="button button-quiet" data-test="print-sheet" on:click=move |_| printer::print()>
+                "Print the sheet"
+            </button>
+            {due
+                .then(|| {
+                    view! {
+                        <button type="button" class="button button-quiet" data-test="calendar" on:click=to_calendar>
+                            "Calendar file"
+                        </button>
+                    }
+                })}
+        </div>
+        <Fold title="For other systems" test="other-systems">
+            <p>
+                "The questions of one set of patients as a QTI 2.2 package, for question banks that read it. Only choice and order questions fit that form."
+            </p>
+            <div class="actions">
+                <button type="button" class="button button-quiet" data-test="qti" on:click=to_bank>
+                    "QTI package"
+                </button>
+            </div>
+        </Fold>
+        {move || said.get().map(|says| view! { <p class="hint" data-test="issued-said">{says}</p> })}
+    }
+}
+
+/// The questions of the patients that seat 0 draws.
+fn questions(assignment: &Assignment) -> Result<Vec<qti::Question>, String> {
+    let clinic = clinic_with(assignment.card.as_deref())?;
+    let mut all = Vec::new();
+    for slot in assignment.slots() {
+        let seed = assignment.seed(Seat(0), slot.place);
+        let decisions = match &*slot.task {
+            Task::Case(order) => cases::case(&clinic, order, seed).map(|case| case.decisions),
+            Task::Reading => clinic.tray_reading(seed).map(|it| it.decisions.into()),
+            _ => None,
+        };
+        for decision in decisions.unwrap_or_default() {
+            let id = format!("task-{}-{}", slot.place + 1, decision.id);
+            all.extend(qti::Question::of(&id, &decision));
+        }
+    }
+    Ok(all)
+}
+
+/// The sheet that is printed and pinned up.
+#[component]
+fn Sheet(assignment: Assignment) -> impl IntoView {
+    let prefix = format!("{}{SET}", handing::base());
+    let letters = assignment.letters();
+    let fits = qr::Symbol::of(&prefix, &letters).is_some();
+    let due = assignment
+        .due
+        .map(|day| view! { <p class="dk-sheet-due">"Hand in by " <strong>{assignments::due(day)}</strong></p> });
+    let tasks: Vec<_> = assignments::tasks(&assignment.tasks)
+        .into_iter()
+        .map(|says| view! { <li>{says}</li> })
+        .collect();
+    let typed = assignment.typed(&bank()).map(|code| {
+        view! { <p>"Or type this under Today, Assignments: " <strong class="dk-code">{code}</strong></p> }
+    });
+    view! {
+        <section class="dk-sheet" data-test="sheet" aria-label="The sheet">
+            <h2>{assignment.name()}</h2>
+            {due}
+            <ul>{tasks}</ul>
+            <p>"To pass: " {assignment.pass_mark} " per cent right."</p>
+            {fits.then(|| view! { <Symbol prefix letters label="The assignment as a symbol for a camera" /> })}
+            {typed}
+            <ol>
+                <li>"Point the camera of your phone at the symbol, or open the link that you were sent."</li>
+                <li>"Type the number of your seat. No name is asked for."</li>
+                <li>"Do the tasks, in any order, with or without a signal."</li>
+                <li>"Hand in: send the link, show the symbol, or send the file."</li>
+            </ol>
+        </section>
+    }
+}
+
+/// Taking an assignment away, in two steps.
+#[component]
+fn TakeAway(id: String) -> impl IntoView {
+    let address: Address = expect_context();
+    let sure = RwSignal::new(false);
+    let fault = RwSignal::new(None::<String>);
+    let away = move |_| match kept::take_away(&id) {
+        Ok(()) => address.go(Place::Class(ClassPlace::Desk)),
+        Err(why) => fault.set(Some(why.to_string())),
+    };
+    let away = StoredValue::new(away);
+    view! {
+        <section class="dk-noprint">
+            <div class="actions">
+                <button
+                    type="button"
+                    class="button button-quiet"
+                    aria-expanded=move || sure.get().to_string()
+                    data-test="take-away"
+                    on:click=move |_| sure.update(|sure| *sure = !*sure)
+                >
+                    "Take it off this device"
+                </button>
+            </div>
+            {move || {
+                sure.get()
+                    .then(|| {
+                        view! {
+                            <Notice tone=Tone::Attention>
+                                <p>"The hand-ins that were read go with it, and cannot be brought back from here."</p>
+                                <div class="actions">
+                                    <button
+                                        type="button"
+                                        class="button"
+                                        data-test="take-away-sure"
+                                        on:click=move |event| away.with_value(|away| away(event))
+                                    >
+                                        "Take it away with its hand-ins"
+                                    </button>
+                                </div>
+                            </Notice>
+                        }
+                    })
+            }}
+            {move || fault.get().map(|why| view! { <Notice tone=Tone::Attention><p>{why}</p></Notice> })}
+        </section>
+    }
+}

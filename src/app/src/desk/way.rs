@@ -1,0 +1,34 @@
+//! The ways between the screens of one assignment.
+
+use crate::place::{ClassPlace, Place};
+use leptos::prelude::*;
+
+/// A row of tabs: what went out, hand-ins, report.
+#[component]
+pub fn Ways(
+    /// The id of the assignment.
+    id: String,
+    /// Where the instructor is.
+    here: ClassPlace,
+) -> impl IntoView {
+    let all = [
+        ("To hand out", ClassPlace::Issued(id.clone()), "way-issued"),
+        ("Hand-ins", ClassPlace::Collect(id.clone()), "way-collect"),
+        ("Report", ClassPlace::Report(id), "way-report"),
+    ];
+    let tab = |(label, place, hook): (&'static str, ClassPlace, &'static str)| {
+        let current = (place == here).then_some("page");
+        view! {
+            <li>
+                <a href=Place::Class(place).fragment() aria-current=current data-test=hook>
+                    {label}
+                </a>
+            </li>
+        }
+    };
+    view! {
+        <nav class="tabs" aria-label="This assignment">
+            <ul>{all.map(tab).collect_view()}</ul>
+        </nav>
+    }
+}

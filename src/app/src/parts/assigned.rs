@@ -1,0 +1,27 @@
+//! The way back from a task to the assignment it belongs to.
+
+use crate::{
+    log::log,
+    place::{ClassPlace, Place},
+};
+use leptos::prelude::*;
+use record::{SittingId, folds};
+
+/// A link back to the assignment; nothing where the sitting belongs to none.
+#[component]
+pub fn BackToAssignment(
+    /// The sitting.
+    sitting: Option<SittingId>,
+) -> impl IntoView {
+    let found = sitting.and_then(|id| log().look(|events| folds::assigned(events, id)));
+    found.map(|(id, title)| {
+        let to = Place::Class(ClassPlace::Assignment(id));
+        view! {
+            <div class="actions">
+                <a class="button" href=to.fragment() data-test="back-to-assignment">
+                    "Back to " {title}
+                </a>
+            </div>
+        }
+    })
+}

@@ -1,0 +1,108 @@
+//! The places of a class: the student's side of assignments, and the
+//! instructor's.
+
+use catalogue::ids::ProcedureId;
+
+/// A place of a class.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum ClassPlace {
+    /// An assignment that a link brought, in letters.
+    Set(String),
+    /// The assignments of this device, and where a code is typed.
+    Assignments,
+    /// One of them, by its id.
+    Assignment(String),
+    /// A hand-in that a link brought to the instructor, in letters.
+    HandIn(String),
+    /// The instructor's desk.
+    Desk,
+    /// What is set is chosen here.
+    Assign,
+    /// What goes out of one assignment, by its id.
+    Issued(String),
+    /// Where hand-ins to one are read.
+    Collect(String),
+    /// What they come to.
+    Report(String),
+    /// Names for seats.
+    Roster,
+    /// The sheet by which a procedure is checked off.
+    CheckOff(ProcedureId),
+}
+
+impl ClassPlace {
+    /// The place of the parts of a fragment; none where it is no place of a class.
+    pub fn read(parts: &[&str]) -> Option<Self> {
+        Some(match parts {
+            ["a", code] => Self::Set((*code).into()),
+            ["assignments"] => Self::Assignments,
+            ["assignments", id] => Self::Assignment((*id).into()),
+            ["hand-in", code] => Self::HandIn((*code).into()),
+            ["class"] => Self::Desk,
+            ["class", "assign"] => Self::Assign,
+            ["class", "assign", id] => Self::Issued((*id).into()),
+            ["class", "collect", id] => Self::Collect((*id).into()),
+            ["class", "report", id] => Self::Report((*id).into()),
+            ["class", "roster"] => Self::Roster,
+            ["procedures", id, "check-off"] => Self::CheckOff((*id).into()),
+            _ => return None,
+        })
+    }
+
+    /// The fragment, with its `#`.
+    pub fn fragment(&self) -> String {
+        match self {
+            Self::Set(code) => format!("{SET}{code}"),
+            Self::Assignments => "#/assignments".into(),
+            Self::Assignment(id) => format!("#/assignments/{id}"),
+            Self::HandIn(code) => format!("{HAND_IN}{code}"),
+            Self::Desk => "#/class".into(),
+            Self::Assign => "#/class/assign".into(),
+            Self::Issued(id) => format!("#/class/assign/{id}"),
+            Self::Collect(id) => format!("#/class/collect/{id}"),
+            Self::Report(id) => format!("#/class/report/{id}"),
+            Self::Roster => "#/class/roster".into(),
+            Self::CheckOff(id) => format!("#/procedures/{id}/check-off"),
+        }
+    }
+
+    /// Whether it is on the student's side.
+    pub fn of_student(&self) -> bool {
+        matches!(
+            self,
+            Self::Set(_) | Self::Assignments | Self::Assignment(_)
+        )
+    }
+}
+
+/// What the letters of an assignment stand after.
+pub const SET: &str = "#/a/";
+
+/// What the letters of a hand-in stand after.
+pub const HAND_IN: &str = "#/hand-in/";
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::place::Place;
+
+    #[test]
+    fn a_place_of_a_class_comes_back_from_its_fragment() {
+        for place in [
+            ClassPlace::Set("22Y9C0A5".into()),
+            ClassPlace::Assignments,
+            ClassPlace::Assignment("0badcafe".into()),
+            ClassPlace::HandIn("22Y9C0A5".into()),
+            ClassPlace::Desk,
+            ClassPlace::Assign,
+            ClassPlace::Issued("0badcafe".into()),
+            ClassPlace::Collect("0badcafe".into()),
+            ClassPlace::Report("0badcafe".into()),
+            ClassPlace::Roster,
+            ClassPlace::CheckOff("amalgam".into()),
+        ] {
+            let place = Place::Class(place);
+            assert_eq!(Place::from_fragment(&place.fragment()), place);
+        }
+    }
+}
