@@ -1,6 +1,6 @@
 //! A decision, its options, and how an answer is graded.
 
-use super::{part::Part, seed::Seed};
+use super::{by_hand::ByHand, part::Part, seed::Seed};
 use crate::{
     Reason,
     engine::Proof,
@@ -71,6 +71,8 @@ pub struct Decision {
     pub proof: Option<Proof>,
     /// What happens next, once it is answered: how the dentist goes on.
     pub then: String,
+    /// What can be mixed by hand in answer, beside the options.
+    pub by_hand: Option<ByHand>,
 }
 
 /// How an answer was graded.
@@ -138,6 +140,7 @@ impl Decision {
             reasons: Vec::new(),
             proof: None,
             then: String::new(),
+            by_hand: None,
         }
     }
 
@@ -178,8 +181,13 @@ impl Decision {
         }
     }
 
-    /// Grades an answer: the ids of the options taken, in order.
+    /// Grades an answer: the ids of the options taken, in order; where it can be
+    /// answered by mixing and was, the mix.
     pub fn grade(&self, answer: &[String]) -> Grade {
+        let by_hand = self.by_hand.as_ref();
+        if let Some(graded) = by_hand.and_then(|it| it.grade(answer)) {
+            return graded;
+        }
         match &self.form {
             Form::One => self.grade_one(answer),
             Form::All => self.grade_all(answer),

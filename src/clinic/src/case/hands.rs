@@ -2,6 +2,7 @@
 //! the mixing data of the material; wrong options are those of other materials.
 
 use super::{
+    by_hand::ByHand,
     cavity::{capital, plain},
     choice::{Choice, Decision, Form},
     draw::Visit,
@@ -148,7 +149,12 @@ impl Visit<'_> {
         wrong.truncate(OTHERS);
         wrong.push(right);
         let question = format!("When is the {} right for the dentist?", named(material));
-        one("ready", "Judge the mix", question, wrong)
+        let faults = mixing.faults.iter().enumerate();
+        let faults = faults.map(|(i, fault)| (format!("fault-{i}"), fault.clone()));
+        Decision {
+            by_hand: ByHand::new(self.clinic.catalogue(), &material.id, faults.collect()),
+            ..one("ready", "Judge the mix", question, wrong)
+        }
     }
 
     fn mend(

@@ -2,6 +2,7 @@
 //! visit asks of the assistant. Every option and its standing is computed from
 //! the patient; a frame holds no answers.
 
+mod by_hand;
 mod cavity;
 mod chairside;
 mod chart;
@@ -19,6 +20,7 @@ mod story;
 pub mod tray_reading;
 mod wanted;
 
+pub use by_hand::ByHand;
 pub use choice::{Choice, Decision, Form, Grade};
 pub use draw::{Case, Fact};
 pub use part::{Part, overall};

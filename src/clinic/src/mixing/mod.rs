@@ -15,6 +15,7 @@
 //! - [`room`]: the air and its dew point
 //! - [`action`]: what can be done; [`Replay`]: a list of that, to be graded again
 //! - [`recipe`]: a material and a use; [`way`]: how it is mixed as published
+//! - [`wanted`]: when the dentist asks for it
 //! - [`offer`]: what a screen has to put out; [`plan`]: what can be done next, in words
 
 pub mod action;
@@ -35,6 +36,7 @@ pub mod room;
 pub mod seen;
 pub mod units;
 pub mod verdict;
+pub mod wanted;
 pub mod way;
 
 pub use action::{Action, Stroke, Vigour};
@@ -47,3 +49,4 @@ pub use room::Room;
 pub use seen::TestSeen;
 pub use units::{Celsius, Grams, Millimetres, Millis, PerCent, Seconds, Share, Units};
 pub use verdict::Verdict;
+pub use wanted::Wanted;

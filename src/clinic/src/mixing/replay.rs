@@ -1,7 +1,7 @@
 //! A mix as the list of what was done. The state follows from it exactly, so
 //! that a mix can be graded again elsewhere.
 
-use super::{action::Action, mix::Mix, room::Room};
+use super::{action::Action, mix::Mix, recipe::Recipe, room::Room};
 use catalogue::{Catalogue, ids::ItemId};
 use serde::{Deserialize, Serialize};
 
@@ -44,6 +44,15 @@ impl Replay {
     /// A sentence: another version, a material or use that is not there, or an
     /// action that cannot be done where it stands.
     pub fn run(&self, catalogue: &Catalogue) -> Result<Mix, String> {
+        self.run_with(Recipe::new(catalogue, &self.material, Some(&self.usage))?)
+    }
+
+    /// Does it all again with a recipe that is ready, which has to be that of
+    /// its material and use.
+    ///
+    /// # Errors
+    /// As [`Replay::run`].
+    pub fn run_with(&self, recipe: Recipe) -> Result<Mix, String> {
         if self.version != Self::VERSION {
             return Err(format!(
                 "This mix was made with version {} of the model, and this is version {}; mix it again.",
@@ -57,7 +66,7 @@ impl Replay {
                 self.actions.len()
             ));
         }
-        let mut mix = Mix::new(catalogue, &self.material, Some(&self.usage), self.room)?;
+        let mut mix = Mix::of(recipe, self.room.checked()?);
         for (i, action) in self.actions.iter().enumerate() {
             mix.act(*action)
                 .map_err(|why| format!("Action {}: {why}", i + 1))?;
