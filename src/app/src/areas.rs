@@ -14,7 +14,7 @@
 use crate::{
     about::AboutScreen,
     assignments::{AssignmentScreen, AssignmentsScreen, SetScreen},
-    bench::BenchScreen,
+    bench::{BenchScreen, ExerciseScreen, MixScreen, ToolScreen, ToolsScreen},
     cards::{Applied, CardScreen, CardsScreen, WishScreen},
     cases::{CaseScreen, CasesScreen, OrderScreen},
     desk::{
@@ -115,7 +115,11 @@ impl Area {
             | Place::Questions
             | Place::QuestionFamily(_)
             | Place::Progress => Self::Study,
-            Place::Bench => Self::Bench,
+            Place::Bench
+            | Place::Mix(..)
+            | Place::Tools
+            | Place::Tool(..)
+            | Place::Exercise(..) => Self::Bench,
             Place::Class(_) => Self::Class,
             Place::Record | Place::About => Self::Record,
         })
@@ -206,7 +210,13 @@ fn study() -> Result<Draw, Stopped> {
 
 #[wasm_split(bench, fallible)]
 fn bench() -> Result<Draw, Stopped> {
-    Ok(|_, _| view! { <BenchScreen /> }.into_any())
+    Ok(|place, now| match place {
+        Place::Mix(material, usage) => view! { <MixScreen material usage /> }.into_any(),
+        Place::Tools => view! { <ToolsScreen /> }.into_any(),
+        Place::Tool(tool, _) => view! { <ToolScreen tool place=now /> }.into_any(),
+        Place::Exercise(family, seed) => view! { <ExerciseScreen family seed /> }.into_any(),
+        _ => view! { <BenchScreen /> }.into_any(),
+    })
 }
 
 #[wasm_split(class, fallible)]

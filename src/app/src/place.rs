@@ -142,6 +142,14 @@ pub enum Place {
     Progress,
     /// The bench.
     Bench,
+    /// A material to be mixed by hand, for its usual use or a named one.
+    Mix(ItemId, Option<String>),
+    /// All tools for numbers.
+    Tools,
+    /// One of them, by its id, with what was entered.
+    Tool(String, Vec<(String, String)>),
+    /// An exercise in numbers, by its family and seed.
+    Exercise(String, u64),
     /// A place of a class, of the student or the instructor.
     Class(ClassPlace),
     /// What was done.
@@ -205,6 +213,16 @@ impl Place {
             ["questions", family] => Self::QuestionFamily((*family).into()),
             ["progress"] => Self::Progress,
             ["bench"] => Self::Bench,
+            ["bench", "mix", material] => Self::Mix((*material).into(), None),
+            ["bench", "mix", material, usage] => {
+                Self::Mix((*material).into(), Some((*usage).into()))
+            }
+            ["bench", "numbers"] => Self::Tools,
+            ["bench", "numbers", tool] => Self::Tool((*tool).into(), entered(query)),
+            ["bench", "exercise", family, seed] => match seed.parse() {
+                Ok(seed) => Self::Exercise((*family).into(), seed),
+                Err(_) => Self::Unknown(text.into()),
+            },
             ["record"] => Self::Record,
             ["about"] => Self::About,
             parts => match ClassPlace::read(parts) {
@@ -275,6 +293,17 @@ impl Place {
             Self::QuestionFamily(family) => format!("#/questions/{family}"),
             Self::Progress => "#/progress".into(),
             Self::Bench => "#/bench".into(),
+            Self::Mix(material, None) => format!("#/bench/mix/{material}"),
+            Self::Mix(material, Some(usage)) => format!("#/bench/mix/{material}/{usage}"),
+            Self::Tools => "#/bench/numbers".into(),
+            Self::Tool(tool, entries) => {
+                let mut text = format!("#/bench/numbers/{tool}");
+                let pair =
+                    |(id, typed): &(String, String)| format!("{id}={}", words::encoded(typed));
+                add_query(&mut text, entries.iter().map(pair));
+                text
+            }
+            Self::Exercise(family, seed) => format!("#/bench/exercise/{family}/{seed}"),
             Self::Class(place) => place.fragment(),
             Self::Record => "#/record".into(),
             Self::About => "#/about".into(),
@@ -310,6 +339,7 @@ impl Place {
             Self::TrayCard(id, ..) => Self::TrayCard(id.clone(), Paper::A4, Vec::new()),
             Self::Plates(family, _) => Self::Plates(family.clone(), false),
             Self::Find(_) => Self::Find(String::new()),
+            Self::Tool(tool, _) => Self::Tool(tool.clone(), Vec::new()),
             other => other.clone(),
         }
     }
@@ -339,7 +369,9 @@ impl Place {
             | Self::Case(..)
             | Self::Reading(_)
             | Self::ReadingExercise(_) => Section::Cases,
-            Self::Bench => Section::Bench,
+            Self::Bench | Self::Mix(..) | Self::Tools | Self::Tool(..) | Self::Exercise(..) => {
+                Section::Bench
+            }
             Self::Record
             | Self::About
             | Self::Questions
@@ -395,6 +427,14 @@ fn card(id: &str, query: &str) -> Place {
     let over = patient.iter().position(|(name, _)| name.as_str() == OVER);
     let over = over.map(|at| patient.remove(at).1.as_str().into());
     Place::Card(id.into(), over, patient)
+}
+
+/// What was typed into the boxes of a tool, by their ids.
+fn entered(query: &str) -> Vec<(String, String)> {
+    let pairs = query.split('&').filter_map(|pair| pair.split_once('='));
+    pairs
+        .map(|(id, typed)| (id.into(), words::decoded(typed)))
+        .collect()
 }
 
 /// A query of bare ids.
@@ -526,6 +566,18 @@ mod tests {
             Place::QuestionFamily("why".into()),
             Place::Progress,
             Place::Bench,
+            Place::Mix("zinc-phosphate".into(), None),
+            Place::Mix("zinc-phosphate".into(), Some("base".into())),
+            Place::Tools,
+            Place::Tool("cartridges".into(), Vec::new()),
+            Place::Tool(
+                "cartridges".into(),
+                vec![
+                    ("weight".into(), "70 kg".into()),
+                    ("ratio".into(), "1:100 000 & 2 %".into()),
+                ],
+            ),
+            Place::Exercise("milligrams".into(), u64::MAX),
             Place::Record,
             Place::About,
             Place::Unknown("/elsewhere".into()),

@@ -38,7 +38,7 @@ pub enum By {
 }
 
 impl By {
-    async fn take(self, page: &Page, css: &str) -> Result<()> {
+    pub async fn take(self, page: &Page, css: &str) -> Result<()> {
         match self {
             Self::Tap => {
                 // Bars that stay in place may lie over what is at the rim.

@@ -1,49 +1,18 @@
-//! The bench: where mixing and arithmetic will be practised.
+//! The bench: mixing by hand, and working the numbers.
+//!
+//! - `home`: what there is to do, and what was done lately
+//! - `mixing`: a mix made by hand, against the clock or in words
+//! - `numbers`: the tools for numbers, with their drawings
+//! - `exercise`: numbers to be worked, one after another
+//!
+//! Nothing here reckons or judges: it asks [`clinic::mixing`] and [`clinic::numbers`].
 
-use crate::{
-    parts::{
-        icon::{Icon, icon},
-        page::Page,
-    },
-    place::Place,
-    taught::catalogue,
-};
-use leptos::prelude::*;
+mod exercise;
+mod home;
+mod mixing;
+mod numbers;
 
-/// What the bench will hold, and what there is of it already.
-#[component]
-pub fn BenchScreen() -> impl IntoView {
-    let mixed: Vec<_> = catalogue()
-        .materials
-        .iter()
-        .filter(|material| material.mixing.is_some())
-        .map(|material| {
-            let to = Place::Item(material.id.clone()).fragment();
-            view! {
-                <li>
-                    <a class="row" href=to>
-                        <span class="row-name">{material.name.as_str()}</span>
-                        <span class="row-note">{material.form.as_str()}</span>
-                        {icon(Icon::Onwards)}
-                    </a>
-                </li>
-            }
-        })
-        .collect();
-    view! {
-        <Page title="Bench">
-            <p class="lead">
-                "The bench is not set up yet. Here you will mix by hand against the clock and work the numbers: powder to liquid, working time, cartridges and doses, tooth numbers."
-            </p>
-            {(!mixed.is_empty())
-                .then(|| {
-                    view! {
-                        <section class="group">
-                            <h2 class="stage-label">"To read until then: how these are mixed"</h2>
-                            <ul class="rows">{mixed}</ul>
-                        </section>
-                    }
-                })}
-        </Page>
-    }
-}
+pub use exercise::ExerciseScreen;
+pub use home::BenchScreen;
+pub use mixing::MixScreen;
+pub use numbers::{ToolScreen, ToolsScreen};

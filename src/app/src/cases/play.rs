@@ -16,7 +16,8 @@ use clinic::{
 };
 use leptos::{ev, prelude::*};
 use record::{
-    CaseAnswered, CaseFinished, CaseStarted, Event, PerCent, SittingId, Store, Verdict, What,
+    CaseAnswered, CaseFinished, CaseStarted, Event, MixHandedOver, PerCent, SittingId, Store,
+    Verdict, What,
     folds::{self, Sitting},
 };
 use std::{ops::Deref, sync::Arc};
@@ -139,9 +140,46 @@ impl Play {
 
     /// Gives the answer as it is taken now, and records how it was judged.
     pub fn give(self, at: usize) {
-        let Some(sitting) = self.id() else { return };
         let asked = self.asked(at);
         let answer = self.draft.with_untracked(|draft| begun(&asked, draft));
+        self.give_this(at, answer);
+    }
+
+    /// The latest mix that was handed over at the bench since the case was
+    /// begun and that answers a decision.
+    pub fn mixed(self, at: usize) -> Option<MixHandedOver> {
+        let asked = self.asked(at);
+        let by_hand = asked.by_hand.as_ref()?;
+        let id = self.id()?;
+        self.log.look(|events| {
+            let mut since = events.iter().rev().take_while(
+                |event| !matches!(&event.what, What::CaseStarted(it) if it.sitting == id),
+            );
+            since.find_map(|event| match &event.what {
+                What::MixHandedOver(mix)
+                    if mix.material == by_hand.material().as_str()
+                        && mix.usage == by_hand.usage() =>
+                {
+                    Some(mix.clone())
+                }
+                _ => None,
+            })
+        })
+    }
+
+    /// Answers with a mix.
+    pub fn give_mixed(self, at: usize, mix: &MixHandedOver) {
+        let asked = self.asked(at);
+        let by_hand = asked.by_hand.as_ref();
+        let answer = by_hand.map(|it| it.answer(&mix.replay, &asked.choices));
+        if let Some(answer) = answer.filter(|answer| !answer.is_empty()) {
+            self.give_this(at, answer);
+        }
+    }
+
+    fn give_this(self, at: usize, answer: Vec<String>) {
+        let Some(sitting) = self.id() else { return };
+        let asked = self.asked(at);
         let grade = asked.grade(&answer);
         let seconds = self.seconds();
         // Looked at from now on even where the draft was never touched.
@@ -298,7 +336,9 @@ fn begun(asked: &Decision, draft: &Draft) -> Vec<String> {
 fn known(asked: &Decision, ids: &[String]) -> Vec<String> {
     let mut known: Vec<String> = Vec::new();
     for id in ids {
-        if asked.choice(id).is_some() && !known.contains(id) {
+        let fits =
+            asked.choice(id).is_some() || asked.by_hand.as_ref().is_some_and(|it| it.is_mix(id));
+        if fits && !known.contains(id) {
             known.push(id.clone());
         }
     }

@@ -1,5 +1,6 @@
 //! How an answer was judged: a word, and the class of its colour and shape.
 
+use super::icon::Icon;
 use record::Verdict;
 
 /// The word for a verdict.
@@ -19,5 +20,15 @@ pub fn class(verdict: Verdict) -> &'static str {
         Verdict::Acceptable => "verdict-acceptable",
         Verdict::Wrong => "verdict-wrong",
         Verdict::Unsafe => "verdict-unsafe",
+    }
+}
+
+/// The shape of a verdict.
+pub fn shape(verdict: Verdict) -> Icon {
+    match verdict {
+        Verdict::Right => Icon::Right,
+        Verdict::Acceptable => Icon::Acceptable,
+        Verdict::Wrong => Icon::Wrong,
+        Verdict::Unsafe => Icon::Unsafe,
     }
 }

@@ -2,6 +2,7 @@
 //! the form in which it is answered.
 
 mod all;
+mod by_hand;
 mod drag;
 mod one;
 mod option;

@@ -2,6 +2,7 @@
 
 use super::{
     AnswerButton,
+    by_hand::ByHand,
     option::{Kind, option},
 };
 use crate::cases::play::Play;
@@ -31,5 +32,6 @@ pub fn DecideOne(
             {rows}
         </fieldset>
         <AnswerButton play at ready says="Answer" />
+        <ByHand play at />
     }
 }

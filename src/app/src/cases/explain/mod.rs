@@ -2,6 +2,7 @@
 //! one, why, and how the visit goes on.
 
 mod all;
+mod by_hand;
 mod one;
 mod order;
 mod proof;
@@ -70,6 +71,7 @@ pub fn explanation(asked: &Asked, answer: &[String]) -> impl IntoView + use<> {
         Form::Tray { .. } => tray::compared(asked, answer).into_any(),
     };
     view! {
+        {by_hand::mixed(asked, answer)}
         {body}
         {asked.proof.as_ref().map(|proof| view! { <ProofChain proof=proof.clone() /> })}
         {(!asked.reasons.is_empty()).then(|| view! { <div class="why">{reasons(&asked.reasons)}</div> })}

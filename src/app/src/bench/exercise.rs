@@ -1,0 +1,243 @@
+//! Numbers to be worked: what is asked, the answer as it is typed, what it is
+//! worth with the common slip named, and the worked solution.
+
+use super::{home::NUMBERS, numbers::Worked};
+use crate::{
+    browser::{clock, focus, scroll},
+    log::log,
+    parts::{
+        announce::announcer,
+        icon::icon,
+        page::Page,
+        verdict::{class, shape},
+    },
+    place::Place,
+    shell::NotHere,
+    taught::standard,
+};
+use clinic::numbers::{
+    exercises::{Answer, Exercise, Family, Grade, exercise, grade},
+    working::DOSE_FRAME,
+};
+use leptos::prelude::*;
+use record::{Given, PerCent, QuestionAnswered, Verdict, What};
+use std::sync::Arc;
+
+/// The screen of one exercise.
+#[component]
+pub fn ExerciseScreen(
+    /// Its family.
+    family: String,
+    /// The seed it is drawn by.
+    seed: u64,
+) -> impl IntoView {
+    let clinic = standard();
+    let drawn = Family::with_id(&family).and_then(|family| exercise(&clinic, family, seed));
+    let Some(drawn) = drawn else {
+        return view! { <NotHere what="exercise" /> }.into_any();
+    };
+    let sitting = Sitting::open(drawn, seed);
+    let drawn = sitting.exercise();
+    let below = move || match sitting.grade.get() {
+        None => view! { <Ask sitting /> }.into_any(),
+        Some(grade) => view! { <Graded sitting grade /> }.into_any(),
+    };
+    let frame = drawn
+        .working
+        .frame
+        .map(|_| view! { <p class="num-frame" data-test="dose-frame">{DOSE_FRAME}</p> });
+    view! {
+        <Page title=drawn.family.name() over="Bench" up=Place::Bench.fragment()>
+            <p class="question" id="stem" data-test="stem">{drawn.stem.clone()}</p>
+            {below}
+            {frame}
+        </Page>
+    }
+    .into_any()
+}
+
+/// An exercise under way. Cheap to copy.
+#[derive(Clone, Copy)]
+struct Sitting {
+    exercise: StoredValue<Arc<Exercise>>,
+    seed: u64,
+    typed: RwSignal<String>,
+    grade: RwSignal<Option<Grade>>,
+    since: StoredValue<i64>,
+}
+
+impl Sitting {
+    /// Takes up what was answered, where the record has an answer to it.
+    fn open(drawn: Exercise, seed: u64) -> Self {
+        let id = question(&drawn);
+        let given = log().look(|events| {
+            let mut latest = events.iter().rev();
+            latest.find_map(|event| match &event.what {
+                What::QuestionAnswered(it) if it.question == id && it.wording == seed => {
+                    match &it.answer {
+                        Given::One(typed) => Some(typed.clone()),
+                        _ => None,
+                    }
+                }
+                _ => None,
+            })
+        });
+        let graded = given.as_ref().and_then(|typed| grade(&drawn, typed).ok());
+        Self {
+            exercise: StoredValue::new(Arc::new(drawn)),
+            seed,
+            typed: RwSignal::new(given.unwrap_or_default()),
+            grade: RwSignal::new(graded),
+            since: StoredValue::new(clock::now().utc_ms),
+        }
+    }
+
+    fn exercise(self) -> Arc<Exercise> {
+        self.exercise.get_value()
+    }
+
+    /// Gives what is typed. What is not understood is no answer, and can be
+    /// mended: a sentence says why.
+    fn give(self) -> Result<(), String> {
+        let drawn = self.exercise();
+        let typed = self.typed.get_untracked();
+        let graded = grade(&drawn, &typed).map_err(|why| why.to_string())?;
+        let seconds = (clock::now().utc_ms - self.since.get_value()) / 1000;
+        let (verdict, marks) = judged(&graded);
+        let log = log();
+        log.append(What::QuestionAnswered(QuestionAnswered {
+            sitting: log.new_sitting(),
+            question: question(&drawn),
+            wording: self.seed,
+            competency: drawn.competency.to_string(),
+            answer: Given::One(typed),
+            verdict,
+            per_cent: PerCent::of(marks),
+            hint: false,
+            unsure: false,
+            seconds: u32::try_from(seconds).unwrap_or(0),
+        }));
+        self.grade.set(Some(graded));
+        Ok(())
+    }
+
+    fn again(self) {
+        self.typed.set(String::new());
+        self.since.set_value(clock::now().utc_ms);
+        self.grade.set(None);
+        focus::first("#answer");
+    }
+}
+
+/// The id of an exercise in the record.
+fn question(drawn: &Exercise) -> String {
+    format!("{NUMBERS}.{}.{}", drawn.family.id(), drawn.index)
+}
+
+fn judged(grade: &Grade) -> (Verdict, u8) {
+    if grade.right {
+        (Verdict::Right, 100)
+    } else {
+        (Verdict::Wrong, 0)
+    }
+}
+
+#[component]
+fn Ask(sitting: Sitting) -> impl IntoView {
+    let drawn = sitting.exercise();
+    let why = RwSignal::new(String::new());
+    let aloud = announcer();
+    let typed = sitting.typed;
+    let submit = move |event: leptos::ev::SubmitEvent| {
+        event.prevent_default();
+        if let Err(sentence) = sitting.give() {
+            aloud.say(sentence.clone());
+            why.set(sentence);
+            focus::first("#answer");
+        }
+    };
+    let field = match &drawn.answer {
+        Answer::Choice { options, .. } => {
+            let option = |label: &String| {
+                let (own, taken) = (label.clone(), label.clone());
+                view! {
+                    <label class="option">
+                        <input
+                            type="radio"
+                            name="answer"
+                            data-test="choice"
+                            prop:checked=move || typed.with(|typed| *typed == own)
+                            on:change=move |_| typed.set(taken.clone())
+                        />
+                        <span class="option-words">{label.clone()}</span>
+                    </label>
+                }
+            };
+            view! {
+                <fieldset class="options" aria-labelledby="stem" id="answer" tabindex="-1">
+                    {options.iter().map(option).collect_view()}
+                </fieldset>
+            }
+            .into_any()
+        }
+        answer => {
+            let unit = answer.unit().map(|unit| unit.sign());
+            view! {
+                <label class="num-label" for="answer">"Your answer"</label>
+                <span class="num-typed">
+                    <input
+                        id="answer"
+                        class="num-input"
+                        type="text"
+                        autocomplete="off"
+                        autocapitalize="off"
+                        spellcheck="false"
+                        aria-describedby="stem why-answer"
+                        data-test="typed"
+                        prop:value=typed
+                        on:input=move |event| typed.set(event_target_value(&event))
+                    />
+                    {unit.map(|unit| view! { <span class="num-unit">{unit}</span> })}
+                </span>
+            }
+            .into_any()
+        }
+    };
+    view! {
+        <form class="num-form" novalidate on:submit=submit>
+            {field}
+            <p class="num-why" id="why-answer" data-test="why-answer">{why}</p>
+            <button type="submit" class="button" data-test="answer">"Answer"</button>
+        </form>
+    }
+}
+
+#[component]
+fn Graded(sitting: Sitting, grade: Grade) -> impl IntoView {
+    let drawn = sitting.exercise();
+    let (verdict, _) = judged(&grade);
+    let word = if grade.right { "Right" } else { "Not this" };
+    announcer().say(grade.sentence.clone());
+    scroll::to_top();
+    focus::first("#verdict");
+    let next = Place::Exercise(drawn.family.id().into(), sitting.seed.wrapping_add(1));
+    view! {
+        <div class=format!("judged {}", class(verdict))>
+            <h2 id="verdict" class="judged-word" tabindex="-1" data-test="verdict">
+                {icon(shape(verdict))} {word}
+            </h2>
+            <p class="judged-sum" data-test="graded">{grade.sentence.clone()}</p>
+        </div>
+        <div class="actions">
+            <a class="button" href=next.fragment() data-test="next">"Next one"</a>
+            <button type="button" class="button button-quiet" data-test="again" on:click=move |_| sitting.again()>
+                "Answer it again"
+            </button>
+            <a class="button button-quiet" href=Place::Bench.fragment()>"Bench"</a>
+        </div>
+        <section class="group">
+            <h2 class="stage-label">"Worked"</h2>
+            <Worked working=drawn.working.clone() />
+        </section>
+    }
+}

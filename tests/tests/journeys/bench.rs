@@ -1,0 +1,429 @@
+//! The bench: mixes made by hand and in words, doses worked, exercises
+//! answered. What a mix should come to is asked of the same model natively.
+
+use anyhow::{Context, Result, ensure};
+use catalogue::{Catalogue, kinetics::Consistency};
+use clinic::{
+    Clinic,
+    mixing::{Action, Mix, Room, Share, Units, steps_of},
+    numbers::exercises::{Answer, Family, exercise},
+};
+use serde::Deserialize;
+use serde_json::json;
+use std::{path::Path, rc::Rc};
+use thirtyfour::Key;
+use trayward_tests::browser::{Look, Page, Profile, Site, hook};
+
+use crate::visit::By;
+
+fn clinic() -> Result<Clinic> {
+    let content = Path::new(env!("CARGO_MANIFEST_DIR")).join("../content");
+    let catalogue = catalogue::source::read(&content)
+        .map_err(|faults| anyhow::anyhow!("content has {} faults", faults.len()))?;
+    Ok(Clinic::new(Rc::new(catalogue)))
+}
+
+async fn open(site: &Site, at: &str, look: Look) -> Result<Page> {
+    let page = Page::open(&Profile::new()?, look).await?;
+    page.go(&site.url(at)).await?;
+    page.ready().await?;
+    page.see("main h1").await?;
+    Ok(page)
+}
+
+/// The same mix on screen and natively.
+struct Twin<'p> {
+    page: &'p Page,
+    by: By,
+    mix: Mix,
+}
+
+impl<'p> Twin<'p> {
+    async fn begin(page: &'p Page, by: By, catalogue: &Catalogue, material: &str) -> Result<Self> {
+        let mix = Mix::new(catalogue, &material.into(), None, Room::usual())
+            .map_err(anyhow::Error::msg)?;
+        by.take(page, &hook("open-bench")).await?;
+        page.see(&hook("bench-moves")).await?;
+        Ok(Self { page, by, mix })
+    }
+
+    /// Does the first move on offer that fits, here and there.
+    async fn does(&mut self, what: &str, fits: impl Fn(&Action) -> bool) -> Result<()> {
+        let clinic = clinic()?;
+        let recipe = self.mix.recipe();
+        let offer = steps_of(
+            clinic.catalogue(),
+            &recipe.kinetics.material,
+            Some(&recipe.target.id),
+        )
+        .map_err(anyhow::Error::msg)?;
+        let wanted = clinic.wanted(&offer);
+        let moves = self.mix.options(wanted.ready, wanted.placing);
+        let action = moves.into_iter().map(|it| it.action).find(|it| fits(it));
+        let action = action.with_context(|| format!("{what} is not on offer"))?;
+        self.by
+            .take(self.page, &hook(&format!("do-{what}")))
+            .await?;
+        self.mix.act(action).map_err(anyhow::Error::msg)?;
+        let seen = self.mix.look().sentence;
+        if !matches!(action, Action::HandOver { .. }) {
+            self.page.read(&hook("mix-seen"), &seen).await?;
+        }
+        Ok(())
+    }
+
+    async fn puts_out(&mut self) -> Result<()> {
+        self.does(
+            "powder-1",
+            |it| matches!(it, Action::DispensePowder(u) if *u == Units::of(1.0)),
+        )
+        .await?;
+        self.does(
+            "liquid-1",
+            |it| matches!(it, Action::DispenseLiquid(u) if *u == Units::of(1.0)),
+        )
+        .await
+    }
+
+    async fn brings_in(&mut self, share: f64) -> Result<()> {
+        self.does(&format!("bring-in-{share}"), |it| {
+            *it == Action::BringIn(Share::of(share))
+        })
+        .await
+    }
+
+    async fn works(&mut self, times: u32) -> Result<()> {
+        let area = self.mix.recipe().kinetics.area;
+        let what = format!("work-{area:?}-60").to_lowercase();
+        for _ in 0..times {
+            self.does(&what, |it| {
+                matches!(it, Action::Spatulate { stroke, .. } if u8::from(stroke.vigour) == 60 && stroke.area == area)
+            })
+            .await?;
+        }
+        Ok(())
+    }
+
+    async fn waits(&mut self, times: u32) -> Result<()> {
+        for _ in 0..times {
+            self.does("wait-10", |it| matches!(it, Action::Wait(_)))
+                .await?;
+        }
+        Ok(())
+    }
+
+    async fn tests(&mut self) -> Result<Consistency> {
+        self.does("test", |it| *it == Action::Test).await?;
+        self.page
+            .read(&hook("mix-said"), &self.mix.seen().sentence)
+            .await?;
+        self.mix.consistency().context("there is no mass")
+    }
+
+    /// Hands it over; both come to the same verdict.
+    async fn hands_over(&mut self) -> Result<()> {
+        self.does("give-it", |it| matches!(it, Action::HandOver { .. }))
+            .await?;
+        let verdict = self.mix.verdict().context("no verdict")?.clone();
+        self.page.read(&hook("mix-cause"), &verdict.cause).await?;
+        self.page
+            .read(&hook("mix-marks"), &format!("{} of 100", verdict.marks))
+            .await
+    }
+}
+
+async fn choose_way(page: &Page, by: By, way: &str) -> Result<()> {
+    let input = hook(&format!("way-{way}"));
+    match by {
+        By::Tap => page.tap(&format!("label:has({input})")).await,
+        By::Keys => {
+            // One of the radio buttons takes focus; arrows go on from it.
+            page.tab_to("[data-test^='way-']").await?;
+            for _ in 0..3 {
+                if page
+                    .value(&format!("document.querySelector({}).checked", json!(input)))
+                    .await?
+                {
+                    return Ok(());
+                }
+                page.press(Key::Down).await?;
+            }
+            anyhow::bail!("{way} cannot be chosen by keyboard")
+        }
+    }
+}
+
+#[tokio::test]
+#[ignore = "needs a built site and a browser"]
+async fn a_mix_too_sticky_is_rescued_in_words_by_keyboard() -> Result<()> {
+    let site = Site::serve().await?;
+    let page = open(&site, "#/bench/mix/reinforced-zoe/temporary", Look::DESK).await?;
+    choose_way(&page, By::Keys, "words").await?;
+    let clinic = clinic()?;
+    let mut twin = Twin::begin(&page, By::Keys, clinic.catalogue(), "reinforced-zoe").await?;
+    twin.puts_out().await?;
+    twin.brings_in(0.5).await?;
+    twin.works(5).await?;
+    twin.brings_in(0.25).await?;
+    twin.works(4).await?;
+    let thin = twin.tests().await?;
+    ensure!(
+        thin < Consistency::Putty,
+        "it is {thin:?} with a quarter left out"
+    );
+    // A reload in the middle goes on with the same mix.
+    page.reload().await?;
+    page.ready().await?;
+    page.read(&hook("mix-seen"), &twin.mix.look().sentence)
+        .await?;
+    twin.brings_in(0.25).await?;
+    twin.works(5).await?;
+    ensure!(
+        twin.tests().await? >= Consistency::Putty,
+        "it is still sticky"
+    );
+    twin.hands_over().await?;
+    ensure!(
+        twin.mix.verdict().is_some_and(|it| it.marks >= 60),
+        "{:?}",
+        twin.mix.verdict()
+    );
+    page.reload().await?;
+    page.ready().await?;
+    page.see(&hook("mix-verdict")).await?;
+    page.go(&site.url("#/bench")).await?;
+    page.see(&hook("lately")).await?;
+    page.quit().await
+}
+
+#[tokio::test]
+#[ignore = "needs a built site and a browser"]
+async fn a_mix_too_old_is_discarded_and_made_anew_by_touch() -> Result<()> {
+    let site = Site::serve().await?;
+    let page = open(&site, "#/bench/mix/calcium-hydroxide-liner", Look::PHONE).await?;
+    choose_way(&page, By::Tap, "words").await?;
+    let clinic = clinic()?;
+    let mut twin = Twin::begin(
+        &page,
+        By::Tap,
+        clinic.catalogue(),
+        "calcium-hydroxide-liner",
+    )
+    .await?;
+    twin.puts_out().await?;
+    twin.brings_in(1.0).await?;
+    twin.works(2).await?;
+    twin.waits(14).await?;
+    let old = twin.tests().await?;
+    ensure!(
+        old > Consistency::Sticky,
+        "it is {old:?} after two minutes and a half"
+    );
+    twin.does("discard", |it| *it == Action::Discard).await?;
+    twin.puts_out().await?;
+    twin.brings_in(1.0).await?;
+    twin.works(2).await?;
+    twin.tests().await?;
+    twin.hands_over().await?;
+    page.quit().await
+}
+
+/// What a browser saw while the mass was worked.
+#[derive(Debug, Deserialize)]
+struct Motion {
+    frames: Vec<f64>,
+    shifts: f64,
+}
+
+/// Works the mass on the pad for so many seconds, in circles as a hand does,
+/// and counts frames and shifts of the layout.
+async fn work(page: &Page, seconds: u32) -> Result<Motion> {
+    let script = format!(
+        "const pad = document.querySelector({});
+         pad.scrollIntoView({{ block: 'center', behavior: 'instant' }});
+         const box = pad.getBoundingClientRect();
+         const at = (turn) => ({{
+           clientX: box.x + box.width * (0.5 + 0.09 * Math.cos(turn)),
+           clientY: box.y + box.height * (0.4 + 0.09 * Math.sin(turn)),
+           pointerId: 1, pointerType: 'touch', isPrimary: true, bubbles: true, cancelable: true,
+         }});
+         const send = (kind, turn) => pad.dispatchEvent(new PointerEvent(kind, at(turn)));
+         let shifts = 0;
+         const observer = new PerformanceObserver((list) => {{
+           for (const entry of list.getEntries()) shifts += entry.value;
+         }});
+         observer.observe({{ type: 'layout-shift' }});
+         send('pointerdown', 0);
+         const frames = [];
+         const start = performance.now();
+         let last = start;
+         await new Promise((done) => {{
+           const frame = (now) => {{
+             if (now > last) frames.push(now - last);
+             last = now;
+             send('pointermove', (now - start) / 130);
+             if (now - start < {seconds} * 1000) requestAnimationFrame(frame); else done();
+           }};
+           requestAnimationFrame(frame);
+         }});
+         send('pointerup', 0);
+         observer.disconnect();
+         return {{ frames, shifts }};",
+        json!(hook("pad"))
+    );
+    let seen = page.run(&script).await?;
+    serde_json::from_value(seen).context("the motion cannot be read")
+}
+
+/// Makes a liner ready to be worked on the pad, without a clock.
+async fn liner_on_the_pad(page: &Page) -> Result<()> {
+    choose_way(page, By::Tap, "calm").await?;
+    for what in ["open-bench", "do-powder-1", "do-liquid-1", "do-bring-in-1"] {
+        By::Tap.take(page, &hook(what)).await?;
+    }
+    Ok(())
+}
+
+#[tokio::test]
+#[ignore = "needs a built site and a browser"]
+async fn a_mix_is_made_right_by_hand() -> Result<()> {
+    let site = Site::serve().await?;
+    let page = open(&site, "#/bench/mix/calcium-hydroxide-liner", Look::PHONE).await?;
+    liner_on_the_pad(&page).await?;
+    work(&page, 11).await?;
+    By::Tap.take(&page, &hook("do-test")).await?;
+    By::Tap.take(&page, &hook("do-give-it")).await?;
+    page.read(&hook("mix-verdict"), "Right").await?;
+    page.shot("mix-made-right").await?;
+    ensure!(page.complaints().await?.is_empty());
+    page.quit().await
+}
+
+#[tokio::test]
+#[ignore = "needs a built site and a browser"]
+async fn the_mass_is_drawn_frame_by_frame_on_a_slow_phone_and_nothing_shifts() -> Result<()> {
+    let site = Site::serve().await?;
+    let page = open(&site, "#/bench/mix/calcium-hydroxide-liner", Look::PHONE).await?;
+    liner_on_the_pad(&page).await?;
+    page.devtools("Emulation.setCPUThrottlingRate", json!({ "rate": 4 }))
+        .await?;
+    let motion = work(&page, 5).await?;
+    page.devtools("Emulation.setCPUThrottlingRate", json!({ "rate": 1 }))
+        .await?;
+    let mut frames = motion.frames.clone();
+    frames.sort_by(f64::total_cmp);
+    let middle = frames.get(frames.len() / 2).copied().context("no frames")?;
+    let late = frames
+        .get(frames.len() * 95 / 100)
+        .copied()
+        .unwrap_or_default();
+    println!(
+        "{} frames in 5 s; the middle one took {middle:.1} ms, 95 of 100 at most {late:.1} ms; layout shifts {}",
+        frames.len(),
+        motion.shifts
+    );
+    ensure!(
+        motion.shifts == 0.0,
+        "the layout shifted by {}",
+        motion.shifts
+    );
+    page.quit().await
+}
+
+#[tokio::test]
+#[ignore = "needs a built site and a browser"]
+async fn a_mix_is_worked_with_a_held_key_and_paused() -> Result<()> {
+    let site = Site::serve().await?;
+    let page = open(&site, "#/bench/mix/calcium-hydroxide-liner", Look::DESK).await?;
+    for what in ["open-bench", "do-powder-1", "do-liquid-1", "do-bring-in-1"] {
+        page.enter(&hook(what)).await?;
+    }
+    page.tab_to(&hook("hold")).await?;
+    let before = page.text(&hook("mix-seen")).await?;
+    let key = |kind: &str| {
+        format!(
+            "document.activeElement.dispatchEvent(new KeyboardEvent('{kind}', {{ key: ' ', bubbles: true, cancelable: true }}))"
+        )
+    };
+    page.run(&key("keydown")).await?;
+    let changed = format!(
+        "document.querySelector({}).innerText !== {}",
+        json!(hook("mix-seen")),
+        json!(before)
+    );
+    page.until("the mass changes", &changed).await?;
+    page.run(&key("keyup")).await?;
+    page.enter(&hook("pause")).await?;
+    page.read(&hook("pause"), "Go on").await?;
+    let paused = page.text(&hook("mix-age")).await?;
+    page.reload().await?;
+    page.ready().await?;
+    page.read(&hook("mix-age"), &paused).await?;
+    page.read(&hook("pause"), "Go on").await?;
+    page.enter(&hook("do-discard")).await?;
+    page.read(&hook("mix-seen"), "The surface is clean.")
+        .await?;
+    page.quit().await
+}
+
+#[tokio::test]
+#[ignore = "needs a built site and a browser"]
+async fn a_dose_is_worked_and_bad_entries_say_why() -> Result<()> {
+    let site = Site::serve().await?;
+    let page = open(&site, "#/bench/numbers/cartridges", Look::PHONE).await?;
+    page.see(&hook("dose-frame")).await?;
+    page.fill(&hook("box-weight"), "70").await?;
+    page.fill(&hook("box-volume"), "-1.7 mL").await?;
+    By::Tap.take(&page, &hook("work-it-out")).await?;
+    page.see(&hook("why-weight")).await?;
+    let why = page.text(&hook("why-weight")).await?;
+    ensure!(why.contains("unit"), "{why}");
+    let why = page.text(&hook("why-volume")).await?;
+    ensure!(why.contains("below zero"), "{why}");
+    ensure!(
+        page.count(&hook("worked")).await? == 0,
+        "a guess was worked out"
+    );
+    page.fill(&hook("box-weight"), "70 kg").await?;
+    page.fill(&hook("box-volume"), "1,7 mL").await?;
+    By::Tap.take(&page, &hook("work-it-out")).await?;
+    page.see(&hook("result")).await?;
+    let result = page.text(&hook("result")).await?;
+    ensure!(result.contains("cartridge"), "{result}");
+    page.reload().await?;
+    page.ready().await?;
+    page.read(&hook("result"), &result).await?;
+    ensure!(!page.is_too_wide().await?);
+    page.quit().await
+}
+
+#[tokio::test]
+#[ignore = "needs a built site and a browser"]
+async fn an_exercise_is_answered_and_kept() -> Result<()> {
+    let site = Site::serve().await?;
+    let clinic = clinic()?;
+    let drawn = exercise(&clinic, Family::Milligrams, 1).context("no exercise")?;
+    let Answer::Number { value, unit, .. } = &drawn.answer else {
+        anyhow::bail!("milligrams are a number");
+    };
+    let page = open(&site, "#/bench/exercise/milligrams/1", Look::PHONE).await?;
+    page.read(&hook("stem"), &drawn.stem).await?;
+    page.fill(&hook("typed"), "many").await?;
+    By::Tap.take(&page, &hook("answer")).await?;
+    page.see(&hook("why-answer")).await?;
+    ensure!(page.count(&hook("verdict")).await? == 0, "it was judged");
+    page.fill(
+        &hook("typed"),
+        &format!("{} {}", value.text(4), unit.sign()),
+    )
+    .await?;
+    By::Tap.take(&page, &hook("answer")).await?;
+    page.read(&hook("verdict"), "Right").await?;
+    page.see(&hook("working")).await?;
+    page.reload().await?;
+    page.ready().await?;
+    page.read(&hook("verdict"), "Right").await?;
+    By::Tap.take(&page, &hook("next")).await?;
+    page.see(&hook("typed")).await?;
+    page.quit().await
+}
