@@ -14,7 +14,7 @@ use crate::{
     log::log,
     parts::{announce::announcer, page::Page},
     place::Place,
-    questions::{Questions, Ready, prepare, studied},
+    questions::{Questions, Ready, Soon, prepare, studied},
 };
 use leptos::prelude::*;
 use record::folds;
@@ -33,17 +33,22 @@ pub fn ProgressScreen() -> impl IntoView {
 
 #[component]
 fn Progress(questions: Questions) -> impl IntoView {
-    let studied = studied(questions);
-    let mastery = Mastery::of(questions.items(), &studied.tries);
-    let remarks = studied.remarks.iter();
+    let now = studied(questions);
+    let mastery = Mastery::of(questions.items(), &now.tries);
+    let remarks = now.remarks.iter();
     let remarks =
         remarks.map(|words| view! { <p class="q-note" data-test="remark">{words.clone()}</p> });
     view! {
-        {ready::readiness(questions, &studied, &mastery)}
+        {ready::readiness(questions, &now, &mastery)}
         {mastered::by_competency(&mastery)}
-        {grown::over_time(questions, &studied)}
-        {calendar::calendar(&studied)}
-        {calibrated::calibration(&studied)}
+        <Soon show=move || grown::over_time(questions, &studied(questions)) />
+        <Soon show=move || {
+            let studied = studied(questions);
+            view! {
+                {calendar::calendar(&studied)}
+                {calibrated::calibration(&studied)}
+            }
+        } />
         {remarks.collect_view()}
         <Export />
     }

@@ -29,10 +29,20 @@ pub fn readiness(
     let band = readiness.band.map(|band| {
         view! { <p class="q-band" data-test="band">{capital(band.words())}</p> }
     });
-    let words = readiness.words.iter();
+    // Without a band the first sentence says so, and the fold says what is lacking.
+    let most = if readiness.band.is_some() {
+        usize::MAX
+    } else {
+        1
+    };
+    let words = readiness.words.iter().take(most);
     let words = words
         .map(|words| view! { <p>{words.clone()}</p> })
         .collect_view();
+    let (met, all) = (
+        readiness.gates.iter().filter(|gate| gate.met).count(),
+        readiness.gates.len(),
+    );
     let gates = readiness.gates.iter().map(|gate| {
         let (mark, says) = if gate.met {
             (Icon::Right, "Met")
@@ -51,7 +61,7 @@ pub fn readiness(
             <h2>"Readiness"</h2>
             {band}
             <div class="prose">{words}</div>
-            <Fold title="What it needs, and the number" test="gates">
+            <Fold title=format!("What it needs: {met} of {all} met") test="gates">
                 <ul class="q-gates">{gates}</ul>
                 {number}
                 <p>

@@ -3,8 +3,8 @@
 
 use super::{Questions, days, plan::Plan};
 use crate::{browser::clock, log::log};
-use record::{Event, Moment, Verdict, folds};
-use std::collections::HashMap;
+use record::{Event, Id, Moment, Verdict, folds};
+use std::{cell::RefCell, collections::HashMap, rc::Rc};
 use study::{
     answer::Answer,
     day::Day,
@@ -93,9 +93,34 @@ pub fn answers(events: &[Event]) -> Vec<Answer> {
     taken.collect()
 }
 
-/// What this page's record says now.
-pub fn studied(questions: Questions) -> Studied {
-    log().look(|events| Studied::of(events, questions, clock::now()))
+/// When something was folded: how many events there were, the last of them,
+/// and the day.
+type Folded = (usize, Option<Id>, Day);
+
+thread_local! {
+    static LATEST: RefCell<Option<(Folded, Rc<Studied>)>> = const { RefCell::new(None) };
+}
+
+/// What this page's record says now. It is folded anew only when the record or
+/// the day has changed: a record of years takes a while.
+pub fn studied(questions: Questions) -> Rc<Studied> {
+    let now = clock::now();
+    log().look(|events| {
+        let key = (
+            events.len(),
+            events.last().map(|event| event.id),
+            days::day(now),
+        );
+        let known = LATEST.with_borrow(|latest| {
+            let latest = latest.as_ref().filter(|(folded, _)| *folded == key);
+            latest.map(|(_, studied)| Rc::clone(studied))
+        });
+        known.unwrap_or_else(|| {
+            let studied = Rc::new(Studied::of(events, questions, now));
+            LATEST.set(Some((key, Rc::clone(&studied))));
+            studied
+        })
+    })
 }
 
 #[cfg(test)]

@@ -3,7 +3,7 @@
 use crate::{
     parts::fold::Fold,
     place::Place,
-    questions::{Questions, Ready, Studied, days, studied},
+    questions::{Questions, Ready, Soon, Studied, days, studied},
 };
 use leptos::prelude::*;
 use study::memory::{DayLoad, Outlook, Queue};
@@ -11,7 +11,11 @@ use study::memory::{DayLoad, Outlook, Queue};
 /// What is due and what is coming, once the questions are ready.
 #[component]
 pub fn Ahead() -> impl IntoView {
-    view! { <Ready show=|questions| view! { <Due questions /> } /> }
+    view! {
+        <Ready show=|questions| {
+            view! { <Soon show=move || view! { <Due questions /> } /> }
+        } />
+    }
 }
 
 #[component]

@@ -62,7 +62,7 @@ pub fn Ended(
             {any_shaky.then(|| view! {
                 <section class="group">
                     <h2 class="stage-label">"Not firm yet"</h2>
-                    <ul class="rows">{shaky}</ul>
+                    <ul class="q-told-list">{shaky}</ul>
                 </section>
             })}
             {(!next.is_empty()).then(|| view! {
@@ -73,7 +73,7 @@ pub fn Ended(
             })}
             {any_learnt.then(|| view! {
                 <Fold title="What you knew, and when it comes back">
-                    <ul class="rows">{learnt}</ul>
+                    <ul class="q-told-list">{learnt}</ul>
                 </Fold>
             })}
             <section class="group">
@@ -114,9 +114,9 @@ fn listed(questions: Questions, all: &[Then], today: Day) -> impl IntoView + use
             _ => format!("comes back on {}", days::words(then.day)),
         };
         Some(view! {
-            <li class="row">
-                <span class="row-name">{question.stem}</span>
-                <span class="row-note">{then.grade.words()} "; " {back}</span>
+            <li class="q-told">
+                <span class="q-told-words">{question.stem}</span>
+                <span class="q-because">{then.grade.words()} "; " {back}</span>
             </li>
         })
     };

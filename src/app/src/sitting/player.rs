@@ -15,6 +15,7 @@ use crate::{
         hint, told,
     },
     shell::NotHere,
+    taught::catalogue,
 };
 use leptos::prelude::*;
 use record::SittingId;
@@ -94,10 +95,9 @@ fn Asking(play: Play, showing: Showing) -> impl IntoView {
     let label = if showing.again {
         "Once more"
     } else {
-        match play.questions().items().place(&showing.question) {
-            Some(_) => question.form.asks().trim_end_matches('.'),
-            None => "Question",
-        }
+        let mut all = catalogue().competencies.iter();
+        all.find(|each| each.id == question.competency)
+            .map_or("Question", |each| each.name.as_str())
     };
     let clue = StoredValue::new(hint(&question));
     let out = Signal::derive(move || {
