@@ -3,6 +3,7 @@
 
 mod bench;
 mod cases;
+mod class;
 mod engines;
 mod find;
 mod keeping;

@@ -6,12 +6,14 @@
 //! - `list`, `one`: what was taken up on this device
 //! - `run`: beginning tasks, and the hand-in
 //! - `outward`: a code on its way to other people
+//! - `reported`: what a school's system is told, where the page runs in one
 //! - `words`: tasks and days in words
 
 mod code;
 mod list;
 mod one;
 mod outward;
+mod reported;
 mod run;
 mod set;
 mod words;

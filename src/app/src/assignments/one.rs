@@ -1,8 +1,7 @@
 //! One assignment: its tasks, how far it is, and handing it in.
 
 use super::{
-    Outward, bank,
-    read,
+    Outward, bank, clinic_with, read, reported,
     run::{go_on, hand_in, take_up},
     set::Asks,
 };
@@ -47,6 +46,9 @@ pub fn AssignmentScreen(
     let title = now.taken.title.clone();
     match read(&now.taken.code, &bank()) {
         Ok(assignment) => {
+            if let Ok(clinic) = clinic_with(assignment.card.as_deref()) {
+                reported::tell(log, id, assignment.clone(), clinic);
+            }
             let assigned = Signal::derive(move || assigned.get().unwrap_or_else(|| now.clone()));
             view! {
                 <Page title over="Assignments" up>
@@ -150,9 +152,15 @@ fn HandOver(assignment: Assignment, assigned: Signal<Assigned>) -> impl IntoView
     let tries = assignment.tries;
     let assignment = StoredValue::new_local(assignment);
     let fault = RwSignal::new(None::<String>);
+    let card = assignment.with_value(|set| set.card.clone());
+    let clinic = StoredValue::new_local(clinic_with(card.as_deref()));
     let give = move |_| {
         let it = assigned.get_untracked();
-        let made = assignment.with_value(|set| log.look(|events| hand_in(events, &it, set)));
+        let made = clinic.with_value(|clinic| {
+            let clinic = clinic.as_ref().map_err(Clone::clone)?;
+            let made = |set: &Assignment| log.look(|events| hand_in(events, &it, set, clinic));
+            Ok::<HandIn, String>(assignment.with_value(made))
+        });
         match made {
             Ok(made) => {
                 log.append(What::HandedIn(HandedIn {

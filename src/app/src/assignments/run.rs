@@ -8,7 +8,10 @@ use class::{
     handin::HandIn,
     task::{Answer, Response, Task},
 };
-use clinic::case::{Decision, tray_reading::CASE};
+use clinic::{
+    Clinic,
+    case::{Decision, tray_reading::CASE},
+};
 use record::{
     AssignmentTaken, CaseStarted, Event, SittingId, TaskBegun, What,
     folds::{self, Assigned},
@@ -81,22 +84,20 @@ pub fn go_on(
     Ok(place)
 }
 
-/// The hand-in of a run as it stands: what is not answered is left open.
-///
-/// # Errors
-/// A sentence where the preference card cannot be read.
+/// The hand-in of a run as it stands, with the reasoning that the assignment
+/// asks for: what is not answered is left open.
 pub fn hand_in(
     events: &[Event],
     assigned: &Assigned,
     assignment: &Assignment,
-) -> Result<HandIn, String> {
-    let clinic = clinic_with(assignment.card.as_deref())?;
+    clinic: &Clinic,
+) -> HandIn {
     let slots = assignment.slots();
     let responses = slots.iter().map(|slot| {
         let begun = assigned.tasks.get(&slot.place);
         let seed = assignment.seed(Seat(assigned.taken.seat), slot.place);
         begun.map_or_else(Vec::new, |begun| match &*slot.task {
-            Task::Case(order) => cases::case(&clinic, order, seed)
+            Task::Case(order) => cases::case(clinic, order, seed)
                 .map_or_else(Vec::new, |case| given(events, begun.sitting, &case.decisions)),
             Task::Reading => clinic
                 .tray_reading(seed)
@@ -107,14 +108,14 @@ pub fn hand_in(
     let responses = responses.collect();
     let now = clock::now();
     let minutes = now.utc_ms / 60_000 + i64::from(now.offset_min);
-    Ok(HandIn {
+    HandIn {
         bank: assignment.bank,
         assignment: assignment.id(),
         seat: Seat(assigned.taken.seat),
         attempt: assigned.taken.attempt,
         finished: u32::try_from(minutes).unwrap_or(0),
         responses,
-    })
+    }
 }
 
 fn given(events: &[Event], sitting: SittingId, decisions: &[Decision]) -> Vec<Response> {

@@ -7,7 +7,7 @@ use super::{
 };
 use crate::{
     assignments::{self, Outward, Symbol, bank, clinic_with, take_up},
-    browser::{address::Address, clock, files, handing, printer},
+    browser::{address::Address, build, clock, files, handing, printer},
     log::log,
     parts::{
         announce::announcer,
@@ -21,7 +21,7 @@ use crate::{
 use class::{
     assignment::{Assignment, Seat},
     cases,
-    exchange::{calendar::calendar, qti},
+    exchange::{calendar::calendar, qti, scorm, zip::File},
     qr,
     task::Task,
 };
@@ -131,6 +131,25 @@ fn Further(assignment: Assignment, id: String) -> impl IntoView {
             say(why);
         }
     };
+    let to_school = move |_| {
+        say("The files of the page are being fetched.".into());
+        leptos::task::spawn_local(async move {
+            let packed = build::files().await.and_then(|files| {
+                let files: Vec<File> = files
+                    .into_iter()
+                    .map(|(path, bytes)| File { path, bytes })
+                    .collect();
+                assignment.with_value(|set| {
+                    let start = format!("index.html{SET}{}", set.letters());
+                    scorm::package(set, &files, &start).map_err(|error| error.to_string())
+                })
+            });
+            let done = packed.and_then(|bytes| {
+                files::download_bytes("assignment-scorm.zip", "application/zip", &bytes)
+            });
+            say(done.map_or_else(|why| why, |()| "The package is made.".into()));
+        });
+    };
     view! {
         <div class="actions">
             <button type="button" class="button button-quiet" data-test="preview" on:click=preview>
@@ -155,6 +174,14 @@ fn Further(assignment: Assignment, id: String) -> impl IntoView {
             <div class="actions">
                 <button type="button" class="button button-quiet" data-test="qti" on:click=to_bank>
                     "QTI package"
+                </button>
+            </div>
+            <p>
+                "The assignment with this page inside as a SCORM 1.2 package: a school's system opens it and is told how far a student is, the score and the answers. The student types a seat there as well."
+            </p>
+            <div class="actions">
+                <button type="button" class="button button-quiet" data-test="scorm" on:click=to_school>
+                    "SCORM package"
                 </button>
             </div>
         </Fold>

@@ -99,7 +99,7 @@ fn row(item: &ItemReport) -> impl IntoView + use<> {
         <tr data-test="item">
             <td>{item.place + 1}</td>
             <th scope="row">{item.name.to_string()}</th>
-            <td>{competency(&item.competency)}</td>
+            <td class="dk-words">{competency(&item.competency)}</td>
             <td>{item.right} " of " {item.asked}</td>
             <td>{difficulty}</td>
             <td class=quiet>{r}</td>
@@ -107,7 +107,7 @@ fn row(item: &ItemReport) -> impl IntoView + use<> {
             <td>{item.harmful}</td>
             <td>{item.blank}</td>
             <td>{format!("{:.0}", item.mean_seconds)}</td>
-            <td>{flags}</td>
+            <td class="dk-words">{flags}</td>
         </tr>
     }
 }

@@ -71,7 +71,9 @@ pub fn Seats(
 fn row(label: String, seat: &SeatReport) -> impl IntoView + use<> {
     let late = seat.late.then_some(" (late)");
     let attempt = (seat.attempt > 1).then(|| format!(" (try {})", seat.attempt));
-    let error = seat.error.map_or_else(|| "–".to_owned(), |error| format!("± {error:.1}"));
+    // At nothing or everything right the formula gives no error, which says nothing.
+    let error = seat.error.filter(|error| *error > 0.0);
+    let error = error.map_or_else(|| "–".to_owned(), |error| format!("± {error:.1}"));
     let parts: Vec<_> = seat.parts.iter().map(|part| view! { <td>{of(*part)}</td> }).collect();
     let passed = if seat.passed { "passed" } else { "not yet" };
     let class = if seat.all.harmful > 0 { "dk-unsafe" } else { "" };

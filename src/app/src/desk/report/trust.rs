@@ -33,8 +33,8 @@ pub fn Trust(
         <section class="dk-section" data-test="trust">
             <h2>"How far this can be trusted"</h2>
             <p>
-                "Worked out over the " {common} " items that every one of the " {seats}
-                " seats was asked. Where each seat has its own patients there are few such items."
+                "Seats: " {seats} ". Items that every one of them was asked, over which this is worked out: "
+                {common} ". Where each seat has its own patients there are few such items."
             </p>
             <div class="table-frame" tabindex="0" role="region" aria-label="How far this can be trusted">
                 <table class="dk-table">
