@@ -10,5 +10,6 @@ mod keeping;
 mod offline;
 mod screens;
 mod shell;
+mod study;
 mod update;
 mod visit;

@@ -110,6 +110,17 @@ impl By {
     }
 }
 
+/// Waits for a screen that needs all questions; a slow machine needs longer
+/// than one wait to make them ready.
+async fn with_questions(page: &Page, css: &str) -> Result<()> {
+    for _ in 0..3 {
+        if page.see(css).await.is_ok() {
+            return Ok(());
+        }
+    }
+    page.see(css).await
+}
+
 async fn opened(site: &Site, fragment: &str) -> Result<Page> {
     let page = Page::open(&Profile::new()?, Look::PHONE).await?;
     page.go(&site.url(fragment)).await?;
@@ -121,7 +132,7 @@ async fn a_sitting(by: By) -> Result<()> {
     let (site, bank) = (Site::serve().await?, bank()?);
     let page = opened(&site, "#/today").await?;
     by.take(&page, &hook("sit-5")).await?;
-    page.see(&hook("composed")).await?;
+    with_questions(&page, &hook("composed")).await?;
     by.take(&page, &hook("begin")).await?;
     let first = on_screen(&page, &bank).await?;
     page.assert_accessible("a question of a sitting").await?;
@@ -180,6 +191,7 @@ async fn a_form_is_flagged_paused_reloaded_and_handed_in() -> Result<()> {
     let (site, bank) = (Site::serve().await?, bank()?);
     let page = opened(&site, "#/form").await?;
     let by = By::Touch;
+    with_questions(&page, &hook("begin-form")).await?;
     by.take(&page, &hook("begin-form")).await?;
     let first = on_screen(&page, &bank).await?;
     by.answer(&page, &first).await?;
@@ -218,12 +230,14 @@ async fn a_form_is_flagged_paused_reloaded_and_handed_in() -> Result<()> {
 async fn a_shared_form_is_the_same_for_all_who_have_its_code() -> Result<()> {
     let (site, bank) = (Site::serve().await?, bank()?);
     let page = opened(&site, "#/form").await?;
+    with_questions(&page, &hook("make-code")).await?;
     page.tap(&hook("make-code")).await?;
     let code = page.text(&format!("{} a", hook("made-code"))).await?;
     let mut firsts = Vec::new();
     for _ in 0..2 {
         // A browser of its own each time.
         let other = opened(&site, &format!("#/form/code/{code}")).await?;
+        with_questions(&other, &hook("begin-code")).await?;
         other.tap(&hook("begin-code")).await?;
         firsts.push((
             on_screen(&other, &bank).await?.id,

@@ -34,7 +34,7 @@ thread_local! {
 }
 
 /// How long a slice of the work may last, in milliseconds.
-const SLICE: i64 = 8;
+const SLICE: i64 = 24;
 
 impl Questions {
     /// The questions as measurement sees them.
