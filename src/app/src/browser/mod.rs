@@ -2,6 +2,7 @@
 
 pub mod address;
 pub mod breath;
+pub mod build;
 pub mod camera;
 pub mod chance;
 pub mod clock;
@@ -9,6 +10,7 @@ pub mod colours;
 pub mod files;
 pub mod focus;
 pub mod handing;
+pub mod lms;
 pub mod network;
 pub mod persistence;
 pub mod printer;
