@@ -3,14 +3,11 @@
 
 use crate::{
     Clinic, Reason,
-    layers::Stack,
     patient::Patient,
-    standing::Standing,
+    preference::Judged,
     tray::{Need, Tray},
 };
 use catalogue::{
-    Item,
-    findings::Known,
     ids::{ItemId, PlanId, ProcedureId},
     items::Role,
     plans::Plan,
@@ -92,7 +89,10 @@ impl Clinic {
             return Outcome::Refused(refusal.reason.clone());
         }
         match &card.wishes[place] {
-            Wish::Prefer { item, role } => self.prefers(item, *role, procedure, patient),
+            Wish::Prefer { item, role } => {
+                let changes = self.changes_with(card, place, procedure, patient);
+                self.prefers(item, *role, procedure, patient, changes)
+            }
             Wish::Recall { plan, days } => self.recalls(plan, *days, procedure, patient),
             _ if self.changes_with(card, place, procedure, patient) => Outcome::Granted,
             _ => Outcome::Nothing,
@@ -124,43 +124,28 @@ impl Clinic {
         up_to(place) != up_to(place + 1)
     }
 
+    /// A material first: it counts once its role is known to be played, and
+    /// what lies ready already may change before the tooth is open.
     fn prefers(
         &self,
         item: &ItemId,
         role: Role,
         procedure: &ProcedureId,
         patient: &Patient,
+        changes: bool,
     ) -> Outcome {
-        let settled = match self.plan_for(procedure) {
-            Some(plan) => self.settled(patient, plan),
-            None => patient.clone(),
-        };
-        let serves = |id: &ItemId| {
-            let material = self.catalogue().material(id);
-            material.is_some_and(|m| m.roles.contains(&role))
-        };
-        let steps = self.steps(procedure, &settled);
-        let layered = steps
+        let counts = self
+            .preferences()
             .iter()
-            .flat_map(|s| s.step.uses.0.iter().chain(&s.step.at_hand.0))
-            .any(|used| serves(&used.item));
-        if !layered {
-            return Outcome::Nothing;
+            .any(|(_, i, r)| (*i, *r) == (item, role));
+        let steps = self.with_card(None).steps(procedure, patient);
+        match self.judged((item, role), procedure, patient, &steps) {
+            Judged::Refused(reason) => Outcome::Refused(reason),
+            Judged::Elsewhere => Outcome::Nothing,
+            Judged::Open if !counts => Outcome::Nothing,
+            Judged::Open if changes || self.is_open(patient) => Outcome::Granted,
+            Judged::Open => Outcome::Later,
         }
-        if !self.is_open(patient) {
-            return Outcome::Later;
-        }
-        let verdicts = self.layer_verdicts(&self.reason(&settled), role, &Stack::default());
-        match verdicts.into_iter().find(|v| v.item.as_ref() == Some(item)) {
-            Some(v) if v.standing <= Standing::Acceptable => Outcome::Granted,
-            Some(v) => Outcome::Refused(v.reasons.into_iter().next().unwrap_or_else(nothing_asks)),
-            None => Outcome::Refused(self.cannot_serve(item, role)),
-        }
-    }
-
-    fn cannot_serve(&self, item: &ItemId, role: Role) -> Reason {
-        let name = self.catalogue().item(item).map_or("It", Item::name);
-        plain(format!("{name} does not serve as {}.", word(role)))
     }
 
     fn recalls(
@@ -185,18 +170,6 @@ impl Clinic {
             }),
             (_, None) => Outcome::Refused(plain("This plan asks for no return visit.".into())),
         }
-    }
-
-    /// The first plan that can mean a procedure.
-    fn plan_for(&self, procedure: &ProcedureId) -> Option<&Plan> {
-        let mut plans = self.catalogue().plans.iter();
-        plans.find(|plan| means(plan, procedure))
-    }
-
-    /// Whether anything is known that only the opened tooth shows.
-    fn is_open(&self, patient: &Patient) -> bool {
-        let mut findings = self.catalogue().findings.iter().enumerate();
-        findings.any(|(place, f)| f.known == Known::Opening && patient.at(place).is_some())
     }
 }
 
@@ -240,24 +213,10 @@ fn moves(standard: &Tray, own: &Tray) -> Vec<Move> {
         .collect()
 }
 
-fn nothing_asks() -> Reason {
-    plain("Nothing in the findings asks for it.".into())
-}
-
 fn plain(because: String) -> Reason {
     Reason {
         because,
         sources: Vec::new(),
         rule: None,
-    }
-}
-
-fn word(role: Role) -> &'static str {
-    match role {
-        Role::Liner => "a liner",
-        Role::Base => "a base",
-        Role::Sealer => "a varnish or sealer",
-        Role::Temporary => "a temporary filling",
-        Role::Permanent => "a permanent filling",
     }
 }

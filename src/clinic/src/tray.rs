@@ -1,7 +1,12 @@
 //! The tray of a procedure for a patient: derived from the steps, in order of
 //! first use, with the reason for each item.
 
-use crate::{Clinic, Reason, patient::Patient, preference::Refusal, sequence::Target};
+use crate::{
+    Clinic, Reason,
+    patient::Patient,
+    preference::{Refusal, Swap},
+    sequence::Target,
+};
 use catalogue::{
     Item,
     ids::{ItemId, ProcedureId},
@@ -123,9 +128,19 @@ impl Tray {
 impl Clinic {
     /// The steps of a procedure for a patient, set-ups included, in order.
     pub fn steps(&self, procedure: &ProcedureId, patient: &Patient) -> Vec<PlacedStep> {
+        self.carded_steps(procedure, patient).0
+    }
+
+    /// The steps with the card applied, and the materials that it exchanged in them.
+    fn carded_steps(
+        &self,
+        procedure: &ProcedureId,
+        patient: &Patient,
+    ) -> (Vec<PlacedStep>, Vec<Swap>) {
         let mut steps = self.steps_of(procedure, &self.isolated(patient, procedure));
+        let swaps = self.put_first(procedure, patient, &mut steps);
         self.hand_overs(&mut steps);
-        steps
+        (steps, swaps)
     }
 
     /// The steps of the standard set-up, without a card.
@@ -201,7 +216,7 @@ impl Clinic {
     /// The tray of a procedure for a patient.
     pub fn tray(&self, procedure: &ProcedureId, patient: &Patient) -> Tray {
         let mut tray = Tray::default();
-        let steps = self.steps(procedure, patient);
+        let (steps, swaps) = self.carded_steps(procedure, patient);
         for placed in &steps {
             for each in &placed.step.uses.0 {
                 self.lay(&mut tray, placed, each, Need::Needed);
@@ -225,8 +240,27 @@ impl Clinic {
         if let Some(procedure) = self.catalogue.procedure(procedure) {
             self.note_changes(procedure, patient, &mut tray);
         }
+        for swap in swaps {
+            self.note_swap(swap, &mut tray);
+        }
         self.grant(procedure, patient, &mut tray);
         tray
+    }
+
+    /// Notes a preferred material: it stands in the order where the standard one stood.
+    fn note_swap(&self, swap: Swap, tray: &mut Tray) {
+        for (first, then, _) in &mut tray.must_before {
+            for own in [first, then] {
+                if *own == swap.from {
+                    *own = swap.to.clone();
+                }
+            }
+        }
+        tray.changes.push(Change {
+            from: swap.from,
+            to: Some(swap.to),
+            reason: self.card_reason(),
+        });
     }
 
     fn lay(&self, tray: &mut Tray, placed: &PlacedStep, each: &Use, need: Need) {
@@ -292,7 +326,7 @@ impl Clinic {
 }
 
 /// The step with its items changed; an exchanged item keeps the reason of the first.
-fn changed(step: &Step, changes: &[&Variation]) -> Step {
+pub(crate) fn changed(step: &Step, changes: &[&Variation]) -> Step {
     let mut step = step.clone();
     for uses in [&mut step.uses.0, &mut step.at_hand.0] {
         for variation in changes {

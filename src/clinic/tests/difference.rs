@@ -142,7 +142,11 @@ fn a_preferred_material_waits_for_the_open_tooth_and_is_then_judged() {
         }]
     };
     let silicate = prefer("calcium-silicate-cement");
+    // Both kinds wait then; what waits in any case counts only later.
     let closed = over(silicate.clone(), "posterior-composite", &usual());
+    assert_eq!(closed.wishes, [Outcome::Granted]);
+    let hydroxide = prefer("calcium-hydroxide-liner");
+    let closed = over(hydroxide, "posterior-composite", &usual());
     assert_eq!(closed.wishes, [Outcome::Later]);
     let clinic = clinic();
     let patient = clinic.with(&usual(), "exposure", "none");

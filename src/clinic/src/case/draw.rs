@@ -120,6 +120,7 @@ impl Clinic {
             None
         } else {
             let plans = self.open_plans(&self.reason(&opened));
+            let plans = self.leaning(&opened, plans);
             Some(chance.pick(&plans)?.clone())
         };
         let tooth = chance.pick(&frame.teeth).copied();

@@ -92,6 +92,25 @@ impl Clinic {
     }
 }
 
+impl Clinic {
+    /// What the tooth of a patient may turn out to be once it is open: every
+    /// combination that a rule can tell from another, and that can be.
+    pub(crate) fn openings(&self, patient: &Patient) -> Vec<Patient> {
+        let findings = self.catalogue.findings.iter().enumerate();
+        let places: Vec<usize> = findings
+            .filter(|(_, f)| f.known == Known::Opening)
+            .map(|(place, _)| place)
+            .collect();
+        let mut all = Vec::new();
+        each(&places, &self.samples(), patient, &mut |opened| {
+            if self.impossible(opened).is_none() {
+                all.push(opened.clone());
+            }
+        });
+        all
+    }
+}
+
 /// Every value of a scale that a test can tell from another.
 fn values(finding: &Finding, place: usize, tests: &[Test]) -> Vec<Value> {
     match &finding.scale {
