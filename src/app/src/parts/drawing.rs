@@ -146,7 +146,7 @@ pub fn life_size_svg(plate: &Plate) -> impl IntoView + use<> {
 }
 
 /// A plate as SVG; without a label it is hidden from screen readers.
-fn plate_svg(plate: &Plate, scale: Scale, label: Option<String>) -> impl IntoView + use<> {
+pub fn plate_svg(plate: &Plate, scale: Scale, label: Option<String>) -> impl IntoView + use<> {
     let hidden = label.is_none().then_some("true");
     let role = label.is_some().then_some("img");
     let (view_box, mark) = match scale {

@@ -105,10 +105,13 @@ impl Mix {
     pub fn lies_on(&self) -> String {
         let degrees = Celsius::of(self.bench.degrees);
         match self.bench.surface {
-            catalogue::kinetics::Surface::Pad => "coated paper pad".into(),
-            catalogue::kinetics::Surface::Slab => format!("glass slab of {degrees}"),
+            catalogue::kinetics::Surface::Pad => "On a coated paper pad".into(),
+            catalogue::kinetics::Surface::Slab => format!("On a glass slab of {degrees}"),
             catalogue::kinetics::Surface::Bowl => {
-                format!("rubber bowl, water of {}", Celsius::of(self.bench.water))
+                format!(
+                    "In a rubber bowl, with water of {}",
+                    Celsius::of(self.bench.water)
+                )
             }
         }
     }

@@ -105,7 +105,7 @@ fn Seen(
         session.with(Mix::beside)
     });
     view! {
-        <div class="mb-words">
+        <div class="mb-words" class:mb-open=move || session.stage.get() == Stage::Open>
             <p class="mb-seen" data-test="mix-seen">{seen}</p>
             <p class="mb-beside hint" data-test="mix-beside">
                 {move || {

@@ -74,7 +74,7 @@ pub fn MomentLine(
         })
     };
     view! {
-        <div class="mb-moment">
+        <div class="mb-moment" class:mb-open=open>
             <p class="mb-dentist" data-test="dentist">{dentist}</p>
             <p class="mb-age" data-test="mix-age">{age}</p>
             {pause}

@@ -123,7 +123,7 @@ pub fn Moves(
     };
     let on = move || {
         session.turn.track();
-        session.with(|mix: &Mix| format!("On a {}. Room: {}.", mix.lies_on(), mix.room_said()))
+        session.with(|mix: &Mix| format!("{}. Room: {}.", mix.lies_on(), mix.room_said()))
     };
     view! {
         <div data-test="bench-moves">

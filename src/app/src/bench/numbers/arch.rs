@@ -37,7 +37,7 @@ pub fn Arches(
         let (tooth, (x, y)) = (placed.tooth, placed.middle);
         let chosen = move || meant.get() == Some(tooth);
         view! {
-            <g class="arch-tooth" class:arch-meant=chosen on:click=move |_| tapped.run(tooth)>
+            <g class="num-tooth" class:num-meant=chosen on:click=move |_| tapped.run(tooth)>
                 <path d=path(&placed.outline()) />
                 <text x=format!("{x:.1}") y=format!("{:.1}", 1.4 - y) text-anchor="middle">
                     {move || written(tooth, system.get())}
@@ -65,10 +65,10 @@ pub fn Arches(
             name.map_or_else(String::new, |name| format!("; marked: {name}"))
         );
         view! {
-            <svg class="arch" viewBox=view_box role="img" aria-label=label data-test="arch">
+            <svg class="num-arch" viewBox=view_box role="img" aria-label=label data-test="arch">
                 {all.iter().map(tooth).collect_view()}
-                <text class="arch-side" x=format!("{:.1}", 4.0 - wide) y="0.8">"Right"</text>
-                <text class="arch-side" x=format!("{:.1}", wide - 4.0) y="0.8" text-anchor="end">"Left"</text>
+                <text class="num-side" x=format!("{:.1}", 4.0 - wide) y="0.8">"Right"</text>
+                <text class="num-side" x=format!("{:.1}", wide - 4.0) y="0.8" text-anchor="end">"Left"</text>
             </svg>
         }
     };

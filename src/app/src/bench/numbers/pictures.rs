@@ -8,7 +8,7 @@ use super::{
 use crate::{
     parts::{
         choice::{Choice, Choosable},
-        drawing::pair_svg,
+        drawing::{Scale, plate_svg},
     },
     taught::catalogue,
 };
@@ -136,14 +136,11 @@ fn blade(sketch: &Sketch) -> impl IntoView + use<> {
 
 fn shown(drawing: &Drawing, says: &'static str) -> Option<impl IntoView + use<>> {
     let whole = drawing.plate().ok()?;
-    let close = drawing.working_end().ok().flatten();
-    let picture = match close {
-        Some(close) => pair_svg(&whole, &close).into_any(),
-        None => return None,
-    };
+    let close = drawing.working_end().ok().flatten()?;
     Some(view! {
         <figure class="num-picture" data-test="picture">
-            {picture}
+            {plate_svg(&whole, Scale::Own, None)}
+            {plate_svg(&close, Scale::Own, None)}
             <figcaption class="hint">{says}</figcaption>
         </figure>
     })

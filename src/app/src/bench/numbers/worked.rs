@@ -12,9 +12,13 @@ use catalogue::ids::SourceId;
 use clinic::numbers::working::{Line, Other, Working};
 use leptos::prelude::*;
 
+/// What follows by calculation alone needs nobody's word.
+const ARITHMETIC: &str = "arithmetic";
+
 /// Whose word a step is, in short: the titles of its sources.
 fn whose(sources: &[SourceId]) -> String {
-    let titles = sources.iter().filter_map(|id| catalogue().source(id));
+    let stated = sources.iter().filter(|id| id.as_str() != ARITHMETIC);
+    let titles = stated.filter_map(|id| catalogue().source(id));
     let titles = titles.map(|it| format!("{} ({})", it.title, known(it.reading)));
     titles.collect::<Vec<_>>().join("; ")
 }
