@@ -11,6 +11,7 @@ mod bedside;
 mod dose_edges;
 mod doses;
 mod figures;
+mod findings_to_plan;
 mod instruments;
 mod materials;
 mod mixing;
