@@ -5,8 +5,7 @@
 //! wrong because of what they say, never because a list here says so. A fact is
 //! named by ids of the catalogue joined with dots.
 //!
-//! The arithmetic of the trade (doses, sizes, cycles) comes from
-//! `clinic::numbers`; its family joins [`ALL`] as one more line and one more file.
+//! The arithmetic of the trade (doses, sizes, cycles) comes from `clinic::numbers`.
 
 mod advice;
 mod apex;
@@ -34,6 +33,7 @@ mod mix_time;
 mod mixed;
 mod name;
 mod next;
+mod numbers;
 mod order;
 mod patient;
 mod patients;
@@ -132,4 +132,5 @@ pub const ALL: &[Family] = &[
     sooner::FAMILY,
     checked::FAMILY,
     advice::FAMILY,
+    numbers::FAMILY,
 ];

@@ -13,4 +13,4 @@ mod manifest;
 mod session;
 
 pub use manifest::{LAUNCH, package};
-pub use session::{Interaction, Kind, ScormError, Session, Status};
+pub use session::{Interaction, Kind, MOST_SUSPENDED, ScormError, Session, Status};
