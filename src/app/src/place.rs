@@ -377,9 +377,7 @@ impl Place {
             | Self::Questions
             | Self::QuestionFamily(_)
             | Self::Progress => Section::Record,
-            Self::Class(place) if place.of_student() => Section::Today,
-            Self::Class(ClassPlace::CheckOff(_)) => Section::Procedures,
-            Self::Class(_) => Section::Record,
+            Self::Class(place) => place.section(),
             Self::Find(_) | Self::Unknown(_) => return None,
         })
     }

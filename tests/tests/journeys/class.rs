@@ -10,7 +10,10 @@ use class::{
     report::{Report, Tries},
     task::{Grader, Response, Task},
 };
-use clinic::{Clinic, case::{Case, Form}};
+use clinic::{
+    Clinic,
+    case::{Case, Form},
+};
 use serde_json::json;
 use std::{path::Path, rc::Rc};
 use trayward_tests::browser::{Look, Page, Profile, Site, hook};
@@ -63,8 +66,11 @@ async fn paste(page: &Page, field: &str, text: &str) -> Result<()> {
 
 async fn link(page: &Page) -> Result<String> {
     page.see(&hook("link")).await?;
-    page.value(&format!("document.querySelector({}).value", json!(hook("link"))))
-        .await
+    page.value(&format!(
+        "document.querySelector({}).value",
+        json!(hook("link"))
+    ))
+    .await
 }
 
 /// Sets one case for all seats alike, and gives its link.
@@ -168,7 +174,8 @@ async fn a_class_of_thirty_is_set_taken_collected_and_reported() -> Result<()> {
     let link = set(&desk, "stitches-out").await?;
     let clinic = taught()?;
     let set = Assignment::read(&link, bank()?)?;
-    desk.assert_accessible("what goes out of an assignment").await?;
+    desk.assert_accessible("what goes out of an assignment")
+        .await?;
 
     // One student, on a phone of their own.
     let phone = open(&site, Look::PHONE, "").await?;
@@ -176,7 +183,9 @@ async fn a_class_of_thirty_is_set_taken_collected_and_reported() -> Result<()> {
     phone.ready().await?;
     let case = drawn(&clinic, &set, PLAYED)?;
     let played = play(&phone, &case, PLAYED).await?;
-    phone.assert_accessible("an assignment that is handed in").await?;
+    phone
+        .assert_accessible("an assignment that is handed in")
+        .await?;
     ensure!(!phone.is_too_wide().await?, "the assignment is too wide");
     phone.shot("handed-in").await?;
     phone.quit().await?;
@@ -232,7 +241,12 @@ async fn a_class_of_thirty_is_set_taken_collected_and_reported() -> Result<()> {
             "seat {}",
             seat.seat.0
         );
-        assert_eq!(cells[4], seat.all.harmful.to_string(), "seat {}", seat.seat.0);
+        assert_eq!(
+            cells[4],
+            seat.all.harmful.to_string(),
+            "seat {}",
+            seat.seat.0
+        );
     }
     assert_eq!(desk.count(&hook("item")).await?, report.items.len());
     let trust = desk.text(&hook("trust")).await?;

@@ -167,7 +167,8 @@ fn HandOver(assignment: Assignment, assigned: Signal<Assigned>) -> impl IntoView
                     run: it.taken.run,
                     code: made.letters(),
                 }));
-                announcer.say("The code of your hand-in is made. It has to reach your instructor now.");
+                announcer
+                    .say("The code of your hand-in is made. It has to reach your instructor now.");
                 scroll::to("#as-code".into());
             }
             Err(why) => {
@@ -194,11 +195,17 @@ fn HandOver(assignment: Assignment, assigned: Signal<Assigned>) -> impl IntoView
             (_, true) => ("Make the code again", true),
             _ => ("Hand in as it is", true),
         };
-        let class = if quiet { "button button-quiet" } else { "button" };
+        let class = if quiet {
+            "button button-quiet"
+        } else {
+            "button"
+        };
         let left = match open.get() {
             0 => None,
             1 => Some("One task is still open. What is open counts as wrong.".to_owned()),
-            many => Some(format!("{many} tasks are still open. What is open counts as wrong.")),
+            many => Some(format!(
+                "{many} tasks are still open. What is open counts as wrong."
+            )),
         };
         begun.get().then(|| {
             view! {
@@ -246,7 +253,8 @@ fn HandOver(assignment: Assignment, assigned: Signal<Assigned>) -> impl IntoView
         })
     };
     let nothing = move || {
-        (!begun.get()).then(|| view! { <p class="hint">"It can be handed in once a task is done."</p> })
+        (!begun.get())
+            .then(|| view! { <p class="hint">"It can be handed in once a task is done."</p> })
     };
     view! {
         <section class="group">

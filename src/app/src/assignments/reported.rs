@@ -2,7 +2,10 @@
 //! answer, for as long as the page is open.
 
 use super::run::hand_in;
-use crate::{browser::{clock, lms::Lms}, log::OpenLog};
+use crate::{
+    browser::{clock, lms::Lms},
+    log::OpenLog,
+};
 use class::{
     assignment::{Assignment, Seat},
     cases::CaseGrader,
@@ -12,7 +15,10 @@ use class::{
 };
 use clinic::{Clinic, standing::Standing};
 use leptos::prelude::*;
-use record::{Event, folds::{self, Assigned}};
+use record::{
+    Event,
+    folds::{self, Assigned},
+};
 use std::cell::{Cell, RefCell};
 
 /// The options that have a letter in the form of the system.
@@ -49,7 +55,9 @@ pub fn tell(log: OpenLog, id: String, assignment: Assignment, clinic: Clinic) {
     owner.with(|| {
         let hand_in = log.memo(move |events| {
             let all = folds::assignments(events).into_iter();
-            all.into_iter().find(|it| it.taken.assignment == id).map(|it| (it, events.len()))
+            all.into_iter()
+                .find(|it| it.taken.assignment == id)
+                .map(|it| (it, events.len()))
         });
         Effect::new(move |_| {
             if let Some((assigned, _)) = hand_in.get() {
@@ -90,7 +98,9 @@ impl Teller {
             right,
             asked,
             seconds: u64::try_from((clock::now().utc_ms - self.begun) / 1000).unwrap_or(0),
-            suspended: Some(letters).filter(|it| it.len() <= MOST_SUSPENDED).unwrap_or_default(),
+            suspended: Some(letters)
+                .filter(|it| it.len() <= MOST_SUSPENDED)
+                .unwrap_or_default(),
             told,
             interactions,
         };

@@ -72,7 +72,12 @@ pub fn go_on(
             with: None,
             card: None,
         },
-        _ => return Err("This page cannot play this kind of task. Reload it to get the newest version.".into()),
+        _ => {
+            return Err(
+                "This page cannot play this kind of task. Reload it to get the newest version."
+                    .into(),
+            );
+        }
     };
     let place = Place::of_sitting(&started.case, started.seed, started.with.as_deref());
     log.append(What::CaseStarted(started));
@@ -97,8 +102,9 @@ pub fn hand_in(
         let begun = assigned.tasks.get(&slot.place);
         let seed = assignment.seed(Seat(assigned.taken.seat), slot.place);
         begun.map_or_else(Vec::new, |begun| match &*slot.task {
-            Task::Case(order) => cases::case(clinic, order, seed)
-                .map_or_else(Vec::new, |case| given(events, begun.sitting, &case.decisions)),
+            Task::Case(order) => cases::case(clinic, order, seed).map_or_else(Vec::new, |case| {
+                given(events, begun.sitting, &case.decisions)
+            }),
             Task::Reading => clinic
                 .tray_reading(seed)
                 .map_or_else(Vec::new, |it| given(events, begun.sitting, &it.decisions)),

@@ -59,7 +59,8 @@ pub fn Asks(
         many => format!("{many} tries"),
     };
     let card = assignment.card.as_ref().map(|text| {
-        let name = cards::read(text, catalogue()).map_or_else(|_| "one that cannot be read here".into(), |card| card.name);
+        let name = cards::read(text, catalogue())
+            .map_or_else(|_| "one that cannot be read here".into(), |card| card.name);
         view! { <dt>"With the preference card"</dt> <dd>{name}</dd> }
     });
     let drawn = if assignment.alike {
@@ -90,24 +91,29 @@ fn TakeUp(assignment: Assignment) -> impl IntoView {
     let address: Address = expect_context();
     let id = words::id(&assignment);
     let place = Place::Class(ClassPlace::Assignment(id.clone()));
-    let known = log.look(|events| folds::assignments(events).into_iter().find(|it| it.taken.assignment == id));
+    let known = log.look(|events| {
+        folds::assignments(events)
+            .into_iter()
+            .find(|it| it.taken.assignment == id)
+    });
     let attempt = known.as_ref().map_or(1, |it| it.taken.attempt);
-    let typed = RwSignal::new(known.as_ref().map_or_else(String::new, |it| it.taken.seat.to_string()));
+    let typed = RwSignal::new(
+        known
+            .as_ref()
+            .map_or_else(String::new, |it| it.taken.seat.to_string()),
+    );
     let wrong = RwSignal::new(false);
     let go = {
         let place = place.clone();
         move |event: web_sys::SubmitEvent| {
             event.prevent_default();
             let seat = typed.with_untracked(|typed| typed.trim().parse::<u16>().ok());
-            match seat.filter(|seat| *seat > 0) {
-                Some(seat) => {
-                    take_up(log, &assignment, Seat(seat), attempt);
-                    address.go(place.clone());
-                }
-                None => {
-                    wrong.set(true);
-                    announcer.say("Type the number of your seat, from 1.");
-                }
+            if let Some(seat) = seat.filter(|seat| *seat > 0) {
+                take_up(log, &assignment, Seat(seat), attempt);
+                address.go(place.clone());
+            } else {
+                wrong.set(true);
+                announcer.say("Type the number of your seat, from 1.");
             }
         }
     };

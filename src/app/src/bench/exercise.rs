@@ -181,7 +181,7 @@ fn Ask(sitting: Sitting) -> impl IntoView {
             .into_any()
         }
         answer => {
-            let unit = answer.unit().map(|unit| unit.sign());
+            let unit = answer.unit().map(clinic::numbers::unit::Unit::sign);
             view! {
                 <label class="num-label" for="answer">"Your answer"</label>
                 <span class="num-typed">

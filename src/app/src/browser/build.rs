@@ -20,7 +20,11 @@ pub async fn files() -> Result<Vec<(String, Vec<u8>)>, String> {
     let mut files = Vec::new();
     for name in names {
         let bytes = fetched(&name).await?;
-        let path = if name == "./" { "index.html".into() } else { name };
+        let path = if name == "./" {
+            "index.html".into()
+        } else {
+            name
+        };
         files.push((path, bytes));
     }
     Ok(files)
@@ -30,7 +34,9 @@ pub async fn files() -> Result<Vec<(String, Vec<u8>)>, String> {
 fn names(worker: &str) -> Option<Vec<String>> {
     let (_, list) = worker.split_once("FILES = new Map(")?;
     let (list, _) = list.split_once(");")?;
-    let lines = list.lines().filter_map(|line| line.trim().strip_prefix("[\""));
+    let lines = list
+        .lines()
+        .filter_map(|line| line.trim().strip_prefix("[\""));
     let names: Vec<String> = lines
         .filter_map(|line| Some(line.split_once('"')?.0.to_owned()))
         .collect();
@@ -41,18 +47,24 @@ async fn fetched(name: &str) -> Result<Vec<u8>, String> {
     let folder = base();
     let folder = folder.rsplit_once('/').map_or("", |(folder, _)| folder);
     let address = format!("{folder}/{}", name.trim_start_matches("./"));
-    try_fetch(&address)
-        .await
-        .ok_or_else(|| format!("A file of the page could not be fetched: {name}. Check the connection and try again."))
+    try_fetch(&address).await.ok_or_else(|| {
+        format!(
+            "A file of the page could not be fetched: {name}. Check the connection and try again."
+        )
+    })
 }
 
 async fn try_fetch(address: &str) -> Option<Vec<u8>> {
-    let response = JsFuture::from(web_sys::window()?.fetch_with_str(address)).await.ok()?;
+    let response = JsFuture::from(web_sys::window()?.fetch_with_str(address))
+        .await
+        .ok()?;
     if property(&response, "ok")? != JsValue::TRUE {
         return None;
     }
     let promise = method(&response, "arrayBuffer")?.call0(&response).ok()?;
-    let buffer = JsFuture::from(promise.dyn_into::<Promise>().ok()?).await.ok()?;
+    let buffer = JsFuture::from(promise.dyn_into::<Promise>().ok()?)
+        .await
+        .ok()?;
     Some(Uint8Array::new(&buffer).to_vec())
 }
 

@@ -3,7 +3,9 @@
 use js_sys::{Array, Uint8Array};
 use wasm_bindgen::JsCast;
 use wasm_bindgen_futures::JsFuture;
-use web_sys::{Blob, BlobPropertyBag, Event, File, FileList, HtmlAnchorElement, HtmlInputElement, Url};
+use web_sys::{
+    Blob, BlobPropertyBag, Event, File, FileList, HtmlAnchorElement, HtmlInputElement, Url,
+};
 
 /// Offers `text` as a file to keep.
 ///
@@ -54,7 +56,10 @@ pub fn given(event: &Event) -> Vec<File> {
     let field: Option<HtmlInputElement> = event.target().and_then(|it| it.dyn_into().ok());
     let dropped = || {
         let carried = js_sys::Reflect::get(event, &"dataTransfer".into()).ok()?;
-        js_sys::Reflect::get(&carried, &"files".into()).ok()?.dyn_into().ok()
+        js_sys::Reflect::get(&carried, &"files".into())
+            .ok()?
+            .dyn_into()
+            .ok()
     };
     let list: Option<FileList> = field
         .as_ref()

@@ -22,11 +22,13 @@ pub async fn copy(text: &str) -> Result<(), String> {
         let clipboard = property(&navigator()?, "clipboard")?;
         let write = method(&clipboard, "writeText")?;
         let promise = write.call1(&clipboard, &text.into()).ok()?;
-        JsFuture::from(promise.dyn_into::<Promise>().ok()?).await.ok()
+        JsFuture::from(promise.dyn_into::<Promise>().ok()?)
+            .await
+            .ok()
     };
-    done.await.map(|_| ()).ok_or_else(|| {
-        "The browser did not copy it. Mark the text and copy it by hand.".to_owned()
-    })
+    done.await
+        .map(|_| ())
+        .ok_or_else(|| "The browser did not copy it. Mark the text and copy it by hand.".to_owned())
 }
 
 /// Whether the device has a share sheet.
@@ -42,7 +44,9 @@ pub async fn share(title: &str, link: &str) {
         Reflect::set(&what, &"title".into(), &title.into()).ok()?;
         Reflect::set(&what, &"url".into(), &link.into()).ok()?;
         let promise = method(&navigator, "share")?.call1(&navigator, &what).ok()?;
-        JsFuture::from(promise.dyn_into::<Promise>().ok()?).await.ok()
+        JsFuture::from(promise.dyn_into::<Promise>().ok()?)
+            .await
+            .ok()
     };
     let _ = shared.await;
 }

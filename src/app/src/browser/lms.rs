@@ -59,7 +59,10 @@ impl Lms {
         let arguments: js_sys::Array = arguments.iter().map(|it| JsValue::from_str(it)).collect();
         let answer = method.apply(&self.0, &arguments);
         // Some systems answer with the word, some with the value.
-        answer.is_ok_and(|it| it.as_bool().unwrap_or_else(|| it.as_string().as_deref() == Some("true")))
+        answer.is_ok_and(|it| {
+            it.as_bool()
+                .unwrap_or_else(|| it.as_string().as_deref() == Some("true"))
+        })
     }
 }
 

@@ -66,6 +66,7 @@ mod tests {
             reasons: Vec::new(),
             proof: None,
             then: String::new(),
+            by_hand: None,
         }
     }
 

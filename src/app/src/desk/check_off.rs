@@ -5,7 +5,12 @@
 use crate::{
     browser::printer,
     log::log,
-    parts::{announce::announcer, choice::{Choice, Choosable}, notice::{Notice, Tone}, page::Page},
+    parts::{
+        announce::announcer,
+        choice::{Choice, Choosable},
+        notice::{Notice, Tone},
+        page::Page,
+    },
     place::{Place, View},
     procedures::supposed_patient,
     shell::NotHere,
@@ -94,7 +99,10 @@ fn Sheet(procedure: &'static Procedure, lines: Vec<Line>) -> impl IntoView {
         }
         let sorted = lines.with_value(|lines| {
             let of = |wanted: bool| {
-                let marked = lines.iter().zip(&marks).filter(move |(_, mark)| **mark == Some(wanted));
+                let marked = lines
+                    .iter()
+                    .zip(&marks)
+                    .filter(move |(_, mark)| **mark == Some(wanted));
                 marked.map(|(line, _)| line.clone()).collect::<Vec<_>>()
             };
             (of(true), of(false))
@@ -114,8 +122,14 @@ fn Sheet(procedure: &'static Procedure, lines: Vec<Line>) -> impl IntoView {
         }));
         let sentence = match (shown, critical) {
             (true, _) => format!("Kept: all {count} steps shown."),
-            (_, true) => format!("Kept: {} of {count} steps shown, a critical one missed. The skill is not shown yet.", done.len()),
-            _ => format!("Kept: {} of {count} steps shown, no critical one missed. The rest is to be shown again.", done.len()),
+            (_, true) => format!(
+                "Kept: {} of {count} steps shown, a critical one missed. The skill is not shown yet.",
+                done.len()
+            ),
+            _ => format!(
+                "Kept: {} of {count} steps shown, no critical one missed. The rest is to be shown again.",
+                done.len()
+            ),
         };
         announcer.say(sentence.clone());
         kept.set(Some(sentence));
@@ -184,14 +198,21 @@ fn Sheet(procedure: &'static Procedure, lines: Vec<Line>) -> impl IntoView {
     }
 }
 
-fn row(at: usize, line: Line, head: Option<String>, marks: RwSignal<Vec<Option<bool>>>) -> impl IntoView {
+fn row(
+    at: usize,
+    line: Line,
+    head: Option<String>,
+    marks: RwSignal<Vec<Option<bool>>>,
+) -> impl IntoView {
     let chosen = move || {
-        marks.with(|marks| match marks.get(at).copied().flatten() {
-            Some(true) => "done",
-            Some(false) => "missed",
-            None => "",
-        }
-        .to_owned())
+        marks.with(|marks| {
+            match marks.get(at).copied().flatten() {
+                Some(true) => "done",
+                Some(false) => "missed",
+                None => "",
+            }
+            .to_owned()
+        })
     };
     let choose = move |value: String| {
         marks.update(|marks| {
@@ -200,9 +221,17 @@ fn row(at: usize, line: Line, head: Option<String>, marks: RwSignal<Vec<Option<b
             }
         });
     };
-    let class = if line.critical { "dk-step dk-critical" } else { "dk-step" };
-    let mark = line.critical.then(|| view! { <strong class="dk-critical-mark">"◆ Critical. "</strong> });
-    let law = line.law.then(|| view! { <span class="dk-who">" Only where local law allows."</span> });
+    let class = if line.critical {
+        "dk-step dk-critical"
+    } else {
+        "dk-step"
+    };
+    let mark = line
+        .critical
+        .then(|| view! { <strong class="dk-critical-mark">"◆ Critical. "</strong> });
+    let law = line
+        .law
+        .then(|| view! { <span class="dk-who">" Only where local law allows."</span> });
     view! {
         <li class=class data-test=format!("step-{at}")>
             {head.map(|stage| view! { <h3 class="stage-label">{stage}</h3> })}

@@ -104,7 +104,10 @@ pub async fn read(
     for (at, (line, received)) in lines.zip(received).enumerate() {
         let worth = matches!(
             received.outcome,
-            Outcome::Accepted(_) | Outcome::Part { .. } | Outcome::Older(_) | Outcome::TooManyTries(_)
+            Outcome::Accepted(_)
+                | Outcome::Part { .. }
+                | Outcome::Older(_)
+                | Outcome::TooManyTries(_)
         );
         if worth {
             collected.keep.push(line.clone());

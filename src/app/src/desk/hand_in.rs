@@ -104,7 +104,10 @@ async fn take(
     };
     match grading::read(assignment, clinic, before, vec![code], going).await {
         Some(collected) => {
-            let outcome = collected.new.first().map_or(Outcome::Nothing, |(_, it)| it.outcome);
+            let outcome = collected
+                .new
+                .first()
+                .map_or(Outcome::Nothing, |(_, it)| it.outcome);
             match kept::keep_hand_ins(&id, &collected.keep) {
                 Ok(()) => (outcome.to_string(), Some(id)),
                 Err(fault) => (fault.to_string(), Some(id)),

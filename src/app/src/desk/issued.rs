@@ -1,10 +1,7 @@
 //! What goes out of an assignment: link, symbol, sheet, typed code, calendar,
 //! files for other systems.
 
-use super::{
-    kept,
-    way::Ways,
-};
+use super::{kept, way::Ways};
 use crate::{
     assignments::{self, Outward, Symbol, bank, clinic_with, take_up},
     browser::{address::Address, build, clock, files, handing, printer},
@@ -115,7 +112,13 @@ fn Further(assignment: Assignment, id: String) -> impl IntoView {
             let link = set.link(&format!("{}{SET}", handing::base()));
             calendar(set, &link, made)
         });
-        let kept = text.map(|text| files::download_bytes("assignment.ics", "text/calendar;charset=utf-8", text.as_bytes()));
+        let kept = text.map(|text| {
+            files::download_bytes(
+                "assignment.ics",
+                "text/calendar;charset=utf-8",
+                text.as_bytes(),
+            )
+        });
         if let Some(Err(why)) = kept {
             say(why);
         }
@@ -123,10 +126,14 @@ fn Further(assignment: Assignment, id: String) -> impl IntoView {
     let to_bank = move |_| {
         let name = assignment.with_value(Assignment::name);
         let packed = questions.with_value(|all| {
-            let Ok(all) = all else { return Err("The preference card cannot be read.".to_owned()) };
+            let Ok(all) = all else {
+                return Err("The preference card cannot be read.".to_owned());
+            };
             qti::package(&name, all).map_err(|error| error.to_string())
         });
-        let done = packed.and_then(|bytes| files::download_bytes("questions-qti.zip", "application/zip", &bytes));
+        let done = packed.and_then(|bytes| {
+            files::download_bytes("questions-qti.zip", "application/zip", &bytes)
+        });
         if let Err(why) = done {
             say(why);
         }

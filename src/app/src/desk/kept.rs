@@ -146,7 +146,9 @@ pub fn keep_hand_ins(id: &str, lines: &[String]) -> Result<(), Fault> {
 
 /// The labels of seats.
 pub fn roster() -> Result<Roster, String> {
-    let text = BrowserStore.get(ROSTER).map_err(|e| Fault::from(e).to_string())?;
+    let text = BrowserStore
+        .get(ROSTER)
+        .map_err(|e| Fault::from(e).to_string())?;
     text.map_or_else(
         || Ok(Roster::default()),
         |text| roster::read(text.as_bytes()).map_err(|error| error.to_string()),

@@ -16,6 +16,27 @@ use class::{
 };
 use leptos::{prelude::*, task::spawn_local};
 
+/// Offers a roster as a file to keep.
+fn save(roster: &Roster) -> Result<(), String> {
+    let name = format!("roster-{}.txt", clock::iso_day(clock::now()));
+    files::download(&name, &roster::write(roster))
+}
+
+/// The roster that a file holds.
+async fn taken_in(file: &web_sys::File) -> Result<Roster, String> {
+    let bytes = files::read(file).await?;
+    roster::read(&bytes).map_err(|error| error.to_string())
+}
+
+/// What went wrong.
+fn told(why: String) -> impl IntoView {
+    view! {
+        <Notice tone=Tone::Attention>
+            <p data-test="roster-fault">{why}</p>
+        </Notice>
+    }
+}
+
 /// The screen.
 #[component]
 pub fn RosterScreen() -> impl IntoView {
@@ -65,20 +86,16 @@ pub fn RosterScreen() -> impl IntoView {
         }
     };
     let save = move |_| {
-        let text = roster.with_untracked(roster::write);
-        let name = format!("roster-{}.txt", clock::iso_day(clock::now()));
-        if let Err(why) = files::download(&name, &text) {
+        if let Err(why) = roster.with_untracked(save) {
             fault.set(Some(why));
         }
     };
     let take_in = move |event: web_sys::Event| {
-        let Some(file) = files::chosen(&event) else { return };
+        let Some(file) = files::chosen(&event) else {
+            return;
+        };
         spawn_local(async move {
-            let read = match files::read(&file).await {
-                Ok(bytes) => roster::read(&bytes).map_err(|error| error.to_string()),
-                Err(why) => Err(why),
-            };
-            match read {
+            match taken_in(&file).await {
                 Ok(read) => {
                     keep(&|roster| *roster = read.clone());
                     announcer.say("The roster was taken in.");
@@ -96,17 +113,7 @@ pub fn RosterScreen() -> impl IntoView {
             <p class="lead">
                 "Labels for seats, for your eyes: they stay on this device. No code carries them, and no file leaves with them unless you ask for it."
             </p>
-            {move || {
-                fault
-                    .get()
-                    .map(|why| {
-                        view! {
-                            <Notice tone=Tone::Attention>
-                                <p data-test="roster-fault">{why}</p>
-                            </Notice>
-                        }
-                    })
-            }}
+            {move || fault.get().map(told)}
             <ol class="dk-seats" data-test="seats">
                 <For each=move || rows.get() key=|seat| *seat children=row />
             </ol>

@@ -38,7 +38,11 @@ pub fn seal<'l>(lines: impl IntoIterator<Item = &'l str>) -> String {
 pub fn open(text: &str) -> Result<Vec<String>, Unread> {
     if !text.starts_with(HEAD) {
         let newer = text.starts_with("trayward-class ");
-        return Err(if newer { Unread::Newer } else { Unread::Damaged });
+        return Err(if newer {
+            Unread::Newer
+        } else {
+            Unread::Damaged
+        });
     }
     let at = text.rfind("end ").ok_or(Unread::Damaged)?;
     let (before, last) = text.split_at(at);

@@ -1,6 +1,7 @@
 //! The places of a class: the student's side of assignments, and the
 //! instructor's.
 
+use super::Section;
 use catalogue::ids::ProcedureId;
 
 /// A place of a class.
@@ -66,12 +67,14 @@ impl ClassPlace {
         }
     }
 
-    /// Whether it is on the student's side.
-    pub fn of_student(&self) -> bool {
-        matches!(
-            self,
-            Self::Set(_) | Self::Assignments | Self::Assignment(_)
-        )
+    /// Which of the five places of the bar it belongs to: a student's
+    /// assignments to Today, the instructor's desk to Record.
+    pub fn section(&self) -> Section {
+        match self {
+            Self::Set(_) | Self::Assignments | Self::Assignment(_) => Section::Today,
+            Self::CheckOff(_) => Section::Procedures,
+            _ => Section::Record,
+        }
     }
 }
 

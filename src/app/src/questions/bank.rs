@@ -36,6 +36,10 @@ thread_local! {
 /// How long a slice of the work may last, in milliseconds.
 const SLICE: i64 = 24;
 
+#[expect(
+    clippy::unused_self,
+    reason = "who has it has the proof that the questions are here"
+)]
 impl Questions {
     /// The questions as measurement sees them.
     pub fn items(self) -> &'static Items {

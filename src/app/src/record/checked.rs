@@ -21,7 +21,10 @@ pub fn Checked() -> impl IntoView {
                 let all = skill.done.len() + skill.missed.len();
                 let state = match (skill.shown, skill.critical) {
                     (true, _) => format!("All {all} steps shown"),
-                    (_, true) => format!("{} of {all} steps shown, a critical one missed", skill.done.len()),
+                    (_, true) => format!(
+                        "{} of {all} steps shown, a critical one missed",
+                        skill.done.len()
+                    ),
                     _ => format!("{} of {all} steps shown", skill.done.len()),
                 };
                 Some(view! {

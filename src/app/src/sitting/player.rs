@@ -153,33 +153,32 @@ fn Clue(play: Play, clue: StoredValue<Option<Hint>>) -> impl IntoView {
             None => String::new(),
         })
     };
-    clue.with_value(Option::is_some).then(|| {
-        move || {
-            if play.draft.with(|draft| draft.hint) {
-                view! { <p class="q-hint" data-test="hint-shown">"Hint: " {words()}</p> }.into_any()
-            } else {
-                view! {
-                    <button
-                        type="button"
-                        class="button button-quiet q-hint-button"
-                        data-test="hint"
-                        on:click=move |_| {
-                            play.draft.update(|draft| {
-                                draft.hint = true;
-                                if let Some(Hint::RuledOut(out)) = clue.get_value() {
-                                    draft.keys.retain(|key| *key != out);
-                                }
-                            });
-                            announcer.say(words());
-                        }
-                    >
-                        "Hint"
-                    </button>
-                }
-                .into_any()
+    let shown = move || {
+        if play.draft.with(|draft| draft.hint) {
+            view! { <p class="q-hint" data-test="hint-shown">"Hint: " {words()}</p> }.into_any()
+        } else {
+            view! {
+                <button
+                    type="button"
+                    class="button button-quiet q-hint-button"
+                    data-test="hint"
+                    on:click=move |_| {
+                        play.draft.update(|draft| {
+                            draft.hint = true;
+                            if let Some(Hint::RuledOut(out)) = clue.get_value() {
+                                draft.keys.retain(|key| *key != out);
+                            }
+                        });
+                        announcer.say(words());
+                    }
+                >
+                    "Hint"
+                </button>
             }
+            .into_any()
         }
-    })
+    };
+    clue.with_value(Option::is_some).then_some(shown)
 }
 
 /// The ways out: a pause that loses nothing, and the end.

@@ -324,7 +324,7 @@ mod tests {
     fn letters_of_two_spellings_are_one() {
         let mut words = Vec::new();
         each_word("Anaesthetic, oedema; 2:30", |word| {
-            words.push(word.to_string())
+            words.push(word.to_string());
         });
         assert_eq!(words, ["anesthetic", "edema", "2", "30"]);
     }

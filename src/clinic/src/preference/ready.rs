@@ -116,7 +116,7 @@ impl Clinic {
             match &shown {
                 _ if !own.is_empty() => {
                     placed.step = changed(&placed.step, &own);
-                    self.tell_of(&mut placed.step, from, material);
+                    Self::tell_of(&mut placed.step, from, material);
                 }
                 Some(shown) => self.as_shown(&mut placed.step, from, material, shown),
                 None => continue,
@@ -202,12 +202,12 @@ impl Clinic {
         if step.hand_over.as_ref().is_some_and(|h| h.item != *from) && (mixed || placed) {
             step.hand_over = None;
         }
-        self.tell_of(step, from, to);
+        Self::tell_of(step, from, to);
     }
 
     /// The words of a step that was written for another material: how the
     /// preferred one is mixed, and what goes wrong with it, are its own facts.
-    fn tell_of(&self, step: &mut Step, from: &ItemId, to: &Material) {
+    fn tell_of(step: &mut Step, from: &ItemId, to: &Material) {
         let own = |of: &Option<ItemId>| of.as_ref().is_some_and(|id| id == from || *id == to.id);
         if own(&step.mixes) {
             step.mixes = Some(to.id.clone());

@@ -67,6 +67,8 @@ impl Draft {
 /// The number after those of the assignments that were set.
 fn next_title() -> u8 {
     let sets = kept::sets().unwrap_or_default();
-    let titles = sets.iter().filter_map(|set| Some(set.assignment.as_ref().ok()?.title));
+    let titles = sets
+        .iter()
+        .filter_map(|set| Some(set.assignment.as_ref().ok()?.title));
     titles.max().unwrap_or(0).saturating_add(1)
 }

@@ -11,7 +11,11 @@ use crate::{
     },
     taught::catalogue,
 };
-use catalogue::{cases::Level, findings::{Finding, Known, Scale}, rules::Conclusion};
+use catalogue::{
+    cases::Level,
+    findings::{Finding, Known, Scale},
+    rules::Conclusion,
+};
 use class::{
     assignment::{MOST_TIMES, Set as TaskSet},
     cases,
@@ -117,7 +121,9 @@ fn Add(draft: Draft) -> impl IntoView {
         }
     };
     let change = move |change: fn(&mut Order, Option<String>)| {
-        move |value: String| order.update(|order| change(order, Some(value).filter(|it| !it.is_empty())))
+        move |value: String| {
+            order.update(|order| change(order, Some(value).filter(|it| !it.is_empty())));
+        }
     };
     let wanted = move || {
         (kind.get() == Kind::Case).then(|| {

@@ -107,7 +107,10 @@ impl Reader {
         let Some(assignment) = self.assignment.try_get_value() else {
             return;
         };
-        let clinic = self.clinic.get_value().with_card(self.clinic.get_value().card().cloned());
+        let clinic = self
+            .clinic
+            .get_value()
+            .with_card(self.clinic.get_value().card().cloned());
         let id = self.id.get_value();
         let before = match kept::hand_ins(&id) {
             Ok(lines) => lines,
@@ -152,7 +155,10 @@ impl Reader {
             let mut lines = Vec::new();
             for file in files {
                 if file.size() > MOST {
-                    let says = format!("The file “{}” is larger than any such file can be, and was not read.", file.name());
+                    let says = format!(
+                        "The file “{}” is larger than any such file can be, and was not read.",
+                        file.name()
+                    );
                     self.fault.try_set(Some(says));
                     continue;
                 }

@@ -88,8 +88,10 @@ pub fn Outcomes(
             read.sort_by_key(|it| it.counts);
             let more = read.len().saturating_sub(AT_ONCE);
             read.truncate(AT_ONCE);
-            let (taken, refused): (Vec<Read>, Vec<Read>) = read.into_iter().partition(|it| it.counts);
-            let rest = (more > 0).then(|| view! { <p class="hint">{more} " more counted without remark."</p> });
+            let (taken, refused): (Vec<Read>, Vec<Read>) =
+                read.into_iter().partition(|it| it.counts);
+            let rest = (more > 0)
+                .then(|| view! { <p class="hint">{more} " more counted without remark."</p> });
             view! {
                 <section class="group" data-test="outcomes">
                     <h2 class="stage-label">"Read just now"</h2>

@@ -2,7 +2,10 @@
 
 use super::Reader;
 use crate::{
-    browser::{breath, camera::{self, Camera}},
+    browser::{
+        breath,
+        camera::{self, Camera},
+    },
     parts::notice::{Notice, Tone},
 };
 use leptos::{html, prelude::*, task::spawn_local};
@@ -47,7 +50,8 @@ pub fn Scanner(
         });
     };
     let shown = move || {
-        on.get().then(|| view! { <video class="dk-video" node_ref=video muted playsinline></video> })
+        on.get()
+            .then(|| view! { <video class="dk-video" node_ref=video muted playsinline></video> })
     };
     let button = move || {
         if on.get() {

@@ -20,7 +20,13 @@ enum Kind {
 }
 
 impl Kind {
-    const ALL: [Self; 5] = [Self::Seats, Self::Items, Self::Options, Self::Json, Self::Statements];
+    const ALL: [Self; 5] = [
+        Self::Seats,
+        Self::Items,
+        Self::Options,
+        Self::Json,
+        Self::Statements,
+    ];
 
     /// Its name, the end of the name of the file, and the kind of its bytes.
     fn names(self) -> (&'static str, &'static str, &'static str) {
@@ -40,7 +46,9 @@ impl Kind {
             Self::Items => csv::items(&worked.report, &competency),
             Self::Options => csv::options(&worked.report),
             Self::Json => json::report(&worked.report),
-            Self::Statements => xapi::statements(&worked.assignment, &worked.table, &handing::base()),
+            Self::Statements => {
+                xapi::statements(&worked.assignment, &worked.table, &handing::base())
+            }
         }
     }
 }

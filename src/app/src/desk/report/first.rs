@@ -38,13 +38,17 @@ pub fn First(
             </li>
         }
     }).collect();
-    let talks: Vec<_> = report.talks.iter().map(|talk| {
-        view! {
-            <li data-test="talk">
-                <strong>{worked.roster.label(talk.seat)}</strong> ": " {talk.why.to_string()}
-            </li>
-        }
-    }).collect();
+    let talks: Vec<_> = report
+        .talks
+        .iter()
+        .map(|talk| {
+            view! {
+                <li data-test="talk">
+                    <strong>{worked.roster.label(talk.seat)}</strong> ": " {talk.why.to_string()}
+                </li>
+            }
+        })
+        .collect();
     let (no_topics, no_talks) = (topics.is_empty(), talks.is_empty());
     let nobody = report.seats.is_empty();
     view! {

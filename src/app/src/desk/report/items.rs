@@ -25,7 +25,15 @@ pub fn Items(
     let kept = StoredValue::new_local(worked);
     let rows = move || {
         let shown = shown.get();
-        kept.with_value(|worked| worked.report.items.iter().take(shown).map(row).collect_view())
+        kept.with_value(|worked| {
+            worked
+                .report
+                .items
+                .iter()
+                .take(shown)
+                .map(row)
+                .collect_view()
+        })
     };
     let folds = move || {
         let shown = shown.get();
@@ -84,7 +92,11 @@ pub fn Items(
 
 fn row(item: &ItemReport) -> impl IntoView + use<> {
     let counts = item.gate == Gate::Counts;
-    let difficulty = if counts { "–".to_owned() } else { per_cent(item.p) };
+    let difficulty = if counts {
+        "–".to_owned()
+    } else {
+        per_cent(item.p)
+    };
     let r = match (counts, item.r, item.r_interval) {
         (true, ..) | (_, None, _) => "–".to_owned(),
         (_, Some(r), Some((low, high))) => format!("{r:.2} ({low:.2} to {high:.2})"),
@@ -92,8 +104,16 @@ fn row(item: &ItemReport) -> impl IntoView + use<> {
     };
     let d27 = item.d27.filter(|_| !counts);
     let d27 = d27.map_or_else(|| "–".to_owned(), |d| format!("{d:.2}"));
-    let quiet = if item.gate == Gate::Full { "" } else { "dk-quiet" };
-    let flags: Vec<_> = item.flags.iter().map(|flag| view! { <li>{flag.to_string()}</li> }).collect();
+    let quiet = if item.gate == Gate::Full {
+        ""
+    } else {
+        "dk-quiet"
+    };
+    let flags: Vec<_> = item
+        .flags
+        .iter()
+        .map(|flag| view! { <li>{flag.to_string()}</li> })
+        .collect();
     let flags = (!flags.is_empty()).then(|| view! { <ul class="dk-flags">{flags}</ul> });
     view! {
         <tr data-test="item">
@@ -128,7 +148,9 @@ fn options(item: &ItemReport) -> impl IntoView + use<> {
                 (true, true) => "right for some",
                 _ => "wrong",
             };
-            let r = option.r.map_or_else(|| "–".to_owned(), |r| format!("{r:.2}"));
+            let r = option
+                .r
+                .map_or_else(|| "–".to_owned(), |r| format!("{r:.2}"));
             view! {
                 <tr>
                     <th scope="row">{option.label.to_string()}</th>

@@ -102,7 +102,9 @@ fn Working(id: String, assignment: Assignment) -> impl IntoView {
             says.set(None);
             spawn_local(async move {
                 let read = grading::read(&assignment, clinic, lines, Vec::new(), going).await;
-                let stopped = || "Stopped. Go to the hand-ins and back to work the report out again.".to_owned();
+                let stopped = || {
+                    "Stopped. Go to the hand-ins and back to work the report out again.".to_owned()
+                };
                 let Some(collected) = read else {
                     says.try_set(Some(stopped()));
                     return;
@@ -126,7 +128,11 @@ fn Working(id: String, assignment: Assignment) -> impl IntoView {
     let work = StoredValue::new_local(work);
     work.with_value(|work| work(Tries::First));
     let choose = move |value: String| {
-        let wanted = if value == "last" { Tries::Last } else { Tries::First };
+        let wanted = if value == "last" {
+            Tries::Last
+        } else {
+            Tries::First
+        };
         tries.set(wanted);
         work.with_value(|work| work(wanted));
     };
@@ -172,8 +178,18 @@ fn Shown(worked: Rc<Worked>) -> impl IntoView {
     let passed = report.seats.iter().filter(|seat| seat.passed).count();
     let lead = match report.seats.len() {
         0 => "Nobody has handed in yet.".to_owned(),
-        1 => format!("1 seat has handed in; {}.", if passed == 1 { "it passes" } else { "it does not pass" }),
-        many => format!("{many} seats have handed in; {passed} pass at {} per cent.", report.pass_mark),
+        1 => format!(
+            "1 seat has handed in; {}.",
+            if passed == 1 {
+                "it passes"
+            } else {
+                "it does not pass"
+            }
+        ),
+        many => format!(
+            "{many} seats have handed in; {passed} pass at {} per cent.",
+            report.pass_mark
+        ),
     };
     view! {
         <div class="dk-report" data-test="report">

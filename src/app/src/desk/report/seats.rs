@@ -16,13 +16,20 @@ pub fn Seats(
 ) -> impl IntoView {
     let shown = RwSignal::new(AT_ONCE);
     let count = worked.report.seats.len();
-    let heads: Vec<_> = worked.report.competencies.iter().map(|id| view! { <th scope="col">{competency(id)}</th> }).collect();
+    let heads: Vec<_> = worked
+        .report
+        .competencies
+        .iter()
+        .map(|id| view! { <th scope="col">{competency(id)}</th> })
+        .collect();
     let kept = StoredValue::new_local(worked);
     let rows = move || {
         let shown = shown.get();
         kept.with_value(|worked| {
             let seats = worked.report.seats.iter().take(shown);
-            seats.map(|seat| row(worked.roster.label(seat.seat), seat)).collect_view()
+            seats
+                .map(|seat| row(worked.roster.label(seat.seat), seat))
+                .collect_view()
         })
     };
     let more = move || {
@@ -74,9 +81,17 @@ fn row(label: String, seat: &SeatReport) -> impl IntoView + use<> {
     // At nothing or everything right the formula gives no error, which says nothing.
     let error = seat.error.filter(|error| *error > 0.0);
     let error = error.map_or_else(|| "–".to_owned(), |error| format!("± {error:.1}"));
-    let parts: Vec<_> = seat.parts.iter().map(|part| view! { <td>{of(*part)}</td> }).collect();
+    let parts: Vec<_> = seat
+        .parts
+        .iter()
+        .map(|part| view! { <td>{of(*part)}</td> })
+        .collect();
     let passed = if seat.passed { "passed" } else { "not yet" };
-    let class = if seat.all.harmful > 0 { "dk-unsafe" } else { "" };
+    let class = if seat.all.harmful > 0 {
+        "dk-unsafe"
+    } else {
+        ""
+    };
     view! {
         <tr data-test=format!("seat-{}", seat.seat.0)>
             <th scope="row">{label} {late} {attempt}</th>

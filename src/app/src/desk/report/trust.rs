@@ -92,7 +92,10 @@ fn reliability(told_of: Told<Reliability>) -> Vec<Line> {
         Ok(it) => vec![
             (
                 "Reliability",
-                format!("{:.2} ({:.2} to {:.2})", it.alpha, it.interval.0, it.interval.1),
+                format!(
+                    "{:.2} ({:.2} to {:.2})",
+                    it.alpha, it.interval.0, it.interval.1
+                ),
                 meaning,
             ),
             (
