@@ -7,6 +7,11 @@
 //!
 //! Nothing here reckons or judges: it asks [`clinic::mixing`] and [`clinic::numbers`].
 
+#![expect(
+    clippy::large_types_passed_by_value,
+    reason = "a session or a sitting is a handle of signals, and every view gets a copy"
+)]
+
 mod exercise;
 mod home;
 mod mixing;

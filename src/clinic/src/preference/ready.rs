@@ -116,9 +116,9 @@ impl Clinic {
             match &shown {
                 _ if !own.is_empty() => {
                     placed.step = changed(&placed.step, &own);
-                    Self::tell_of(&mut placed.step, from, material);
+                    tell_of(&mut placed.step, from, material);
                 }
-                Some(shown) => self.as_shown(&mut placed.step, from, material, shown),
+                Some(shown) => as_shown(&mut placed.step, from, material, shown),
                 None => continue,
             }
             if needed && !placed.step.uses.0.iter().any(|u| u.item == *to) {
@@ -175,66 +175,66 @@ impl Clinic {
         }
         best
     }
+}
 
-    /// A step with the preferred material in it, brought to use as the catalogue shows it.
-    fn as_shown(&self, step: &mut Step, from: &ItemId, to: &Material, shown: &Shown<'_>) {
-        let all = |uses: &Uses| -> Vec<Use> {
-            let others = uses.0.iter().filter(|u| u.item != *from);
-            others.cloned().collect()
-        };
-        let mixed = step.mixes.as_ref() == Some(from);
-        let placed = step.places.as_ref() == Some(from);
-        if mixed {
-            let reason = reason_of(step, from);
-            let item = to.id.clone();
-            step.uses = Uses(vec![Use { item, reason }]);
-            let along = all(&shown.mix.uses).into_iter().filter(|u| u.item != to.id);
-            step.uses.0.extend(along);
-        } else if placed {
-            if let Some(place) = shown.place {
-                step.uses = Uses(all(&place.uses));
-            }
-        } else {
-            for each in step.uses.0.iter_mut().filter(|u| u.item == *from) {
-                each.item = to.id.clone();
-            }
+/// A step with the preferred material in it, brought to use as the catalogue shows it.
+fn as_shown(step: &mut Step, from: &ItemId, to: &Material, shown: &Shown<'_>) {
+    let all = |uses: &Uses| -> Vec<Use> {
+        let others = uses.0.iter().filter(|u| u.item != *from);
+        others.cloned().collect()
+    };
+    let mixed = step.mixes.as_ref() == Some(from);
+    let placed = step.places.as_ref() == Some(from);
+    if mixed {
+        let reason = reason_of(step, from);
+        let item = to.id.clone();
+        step.uses = Uses(vec![Use { item, reason }]);
+        let along = all(&shown.mix.uses).into_iter().filter(|u| u.item != to.id);
+        step.uses.0.extend(along);
+    } else if placed {
+        if let Some(place) = shown.place {
+            step.uses = Uses(all(&place.uses));
         }
-        if step.hand_over.as_ref().is_some_and(|h| h.item != *from) && (mixed || placed) {
-            step.hand_over = None;
+    } else {
+        for each in step.uses.0.iter_mut().filter(|u| u.item == *from) {
+            each.item = to.id.clone();
         }
-        Self::tell_of(step, from, to);
     }
+    if step.hand_over.as_ref().is_some_and(|h| h.item != *from) && (mixed || placed) {
+        step.hand_over = None;
+    }
+    tell_of(step, from, to);
+}
 
-    /// The words of a step that was written for another material: how the
-    /// preferred one is mixed, and what goes wrong with it, are its own facts.
-    fn tell_of(step: &mut Step, from: &ItemId, to: &Material) {
-        let own = |of: &Option<ItemId>| of.as_ref().is_some_and(|id| id == from || *id == to.id);
-        if own(&step.mixes) {
-            step.mixes = Some(to.id.clone());
-            if let Some(mixing) = &to.mixing {
-                step.does = mixing.order.join(" ");
-                step.seconds = Some(mixing.mix_seconds);
-                step.slips = mixing
-                    .faults
-                    .iter()
-                    .map(|f| Slip {
-                        slip: f.sign.clone(),
-                        mend: f.mend.clone(),
-                    })
-                    .collect();
-            }
+/// The words of a step that was written for another material: how the
+/// preferred one is mixed, and what goes wrong with it, are its own facts.
+fn tell_of(step: &mut Step, from: &ItemId, to: &Material) {
+    let own = |of: &Option<ItemId>| of.as_ref().is_some_and(|id| id == from || *id == to.id);
+    if own(&step.mixes) {
+        step.mixes = Some(to.id.clone());
+        if let Some(mixing) = &to.mixing {
+            step.does = mixing.order.join(" ");
+            step.seconds = Some(mixing.mix_seconds);
+            step.slips = mixing
+                .faults
+                .iter()
+                .map(|f| Slip {
+                    slip: f.sign.clone(),
+                    mend: f.mend.clone(),
+                })
+                .collect();
         }
-        if own(&step.places) {
-            step.places = Some(to.id.clone());
-            step.does = format!(
-                "{} goes in here, as the preference card asks. {}",
-                to.name, to.purpose
-            );
-            step.slips.clear();
-        }
-        if let Some(hand_over) = step.hand_over.as_mut().filter(|h| h.item == *from) {
-            hand_over.item = to.id.clone();
-        }
+    }
+    if own(&step.places) {
+        step.places = Some(to.id.clone());
+        step.does = format!(
+            "{} goes in here, as the preference card asks. {}",
+            to.name, to.purpose
+        );
+        step.slips.clear();
+    }
+    if let Some(hand_over) = step.hand_over.as_mut().filter(|h| h.item == *from) {
+        hand_over.item = to.id.clone();
     }
 }
 

@@ -5,10 +5,9 @@ use super::{
     Desk, Draft, Family,
     draft::{Offer, one},
 };
-use crate::question::{Choice, Form, Shown};
+use crate::question::{Choice, Form, Shown, Study};
 use catalogue::quantity::Milli;
 use clinic::{
-    Reason,
     case::Seed,
     numbers::{
         exact::Exact,
@@ -47,26 +46,44 @@ fn write(desk: &Desk, fact: &[&str], chance: &mut Seed) -> Option<Draft> {
     let &[kind, index] = fact else { return None };
     let drawn = exercise_at(&desk.clinic, Kind::with_id(kind)?, index.parse().ok()?)?;
     let (form, closeness) = form(desk, &drawn, chance)?;
-    let steps = drawn
-        .working
-        .lines
-        .iter()
-        .map(|line| format!("{}: {}.", line.what, line.numbers));
-    let mut reasons = Desk::reason(steps.collect::<Vec<_>>().join(" "), &drawn.working.sources);
-    reasons.extend(drawn.working.frame.map(|frame| Reason {
-        because: frame.into(),
-        sources: Vec::new(),
-        rule: None,
-    }));
+    let steps = drawn.working.lines.iter();
+    let steps = steps.map(|line| format!("{}: {}.", line.what, line.numbers));
+    let frame = drawn.working.frame.map(ToString::to_string);
+    let said: Vec<String> = steps.chain(frame).collect();
     Some(Draft {
         competency: drawn.competency.clone(),
         stem: drawn.stem,
         shown: Shown::Nothing,
         form,
         closeness,
-        reasons,
-        study: Vec::new(),
+        reasons: Desk::reason(said.join(" "), &drawn.working.sources),
+        study: study(desk, drawn.family),
     })
+}
+
+/// Where the arithmetic of a kind is taught.
+fn study(desk: &Desk, kind: Kind) -> Vec<Study> {
+    let lesson = match kind {
+        Kind::Milligrams
+        | Kind::Vasoconstrictor
+        | Kind::Pounds
+        | Kind::DrugMaximum
+        | Kind::Cartridges
+        | Kind::HeartDisease
+        | Kind::Child
+        | Kind::SecondSolution => "anaesthetic-arithmetic",
+        Kind::Notation => "tooth-notation",
+        Kind::Eruption => "eruption",
+        Kind::Formula => "black-formulas",
+        Kind::ShortBur | Kind::LongBur => "reading-a-bur-number",
+        Kind::File => return Desk::study(desk.procedure("root-canal-access"), None),
+        Kind::Proportion => return Desk::study(desk.procedure("alginate-impression"), None),
+        Kind::Recall => return Desk::study(desk.procedure("deep-caries-temporary"), None),
+        Kind::Temperature | Kind::Cycle | Kind::Spores | Kind::Reading => {
+            "sterilisation-monitoring"
+        }
+    };
+    desk.lesson(lesson)
 }
 
 /// The form of an exercise as a question, with how close its wrong options are.
