@@ -25,3 +25,18 @@ pub struct MixHandedOver {
     /// Seconds on the clock of the mix, from the open bench to the hand-over.
     pub seconds: u32,
 }
+
+#[cfg(test)]
+mod tests {
+    use crate::what::What;
+
+    /// The stored form of the first version, which is read for ever.
+    const FIRST: &str = r#"{"sitting":"1d2c3b4a59687786","material":"reinforced-zoe","usage":"temporary","replay":"{\"version\":1}","verdict":"acceptable","per_cent":80,"competency":"mixing","seconds":131}"#;
+
+    #[test]
+    fn the_first_form_is_read_and_written_as_it_was() {
+        let read = What::from_parts("mix-handed-over", FIRST);
+        assert!(matches!(read, Some(What::MixHandedOver(_))), "{read:?}");
+        assert_eq!(read.map(|what| what.body()).as_deref(), Some(FIRST));
+    }
+}

@@ -17,6 +17,7 @@ use crate::{
 };
 use clinic::numbers::{
     exercises::{Answer, Exercise, Family, Grade, exercise, grade},
+    unit::Unit,
     working::DOSE_FRAME,
 };
 use leptos::prelude::*;
@@ -181,7 +182,7 @@ fn Ask(sitting: Sitting) -> impl IntoView {
             .into_any()
         }
         answer => {
-            let unit = answer.unit().map(clinic::numbers::unit::Unit::sign);
+            let unit = answer.unit().map(Unit::sign);
             view! {
                 <label class="num-label" for="answer">"Your answer"</label>
                 <span class="num-typed">

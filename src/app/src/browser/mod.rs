@@ -11,6 +11,8 @@ pub mod files;
 pub mod focus;
 pub mod handing;
 pub mod lms;
+pub mod handing;
+pub mod lms;
 pub mod network;
 pub mod persistence;
 pub mod printer;
