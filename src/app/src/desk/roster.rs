@@ -95,16 +95,12 @@ pub fn RosterScreen() -> impl IntoView {
             return;
         };
         spawn_local(async move {
-            match taken_in(&file).await {
-                Ok(read) => {
-                    keep(&|roster| *roster = read.clone());
-                    announcer.say("The roster was taken in.");
-                }
-                Err(why) => {
-                    announcer.say(why.clone());
-                    fault.try_set(Some(why));
-                }
+            let read = taken_in(&file).await;
+            if let Ok(read) = &read {
+                keep(&|roster| *roster = read.clone());
             }
+            fault.try_set(read.as_ref().err().cloned());
+            announcer.say(read.map_or_else(|why| why, |_| "The roster was taken in.".into()));
         });
     };
     let rows = Memo::new(move |_| roster.with(Roster::seats));

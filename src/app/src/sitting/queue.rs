@@ -71,7 +71,8 @@ mod tests {
     #[test]
     fn what_was_missed_comes_back_once_at_the_end() {
         let questions = ids(&["a", "b", "c"]);
-        let rows: [(&[(&str, bool)], Option<(&str, bool)>); 6] = [
+        type Asked<'a> = (&'a str, bool);
+        let rows: [(&[Asked], Option<Asked>); 6] = [
             (&[], Some(("a", false))),
             (&[("a", false)], Some(("b", false))),
             (

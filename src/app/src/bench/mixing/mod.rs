@@ -10,11 +10,6 @@
 //!
 //! Nothing here decides how a mix behaves: it asks [`clinic::mixing`].
 
-#![expect(
-    clippy::large_types_passed_by_value,
-    reason = "a session is a handful of handles, and every handler takes its own copy"
-)]
-
 mod before;
 mod hand;
 mod judged;
