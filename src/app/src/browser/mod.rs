@@ -10,8 +10,6 @@ pub mod colours;
 pub mod files;
 pub mod focus;
 pub mod handing;
-pub mod handing;
-pub mod lms;
 pub mod lms;
 pub mod network;
 pub mod persistence;
