@@ -85,11 +85,7 @@ pub fn RosterScreen() -> impl IntoView {
             </li>
         }
     };
-    let save = move |_| {
-        if let Err(why) = roster.with_untracked(save) {
-            fault.set(Some(why));
-        }
-    };
+    let save = move |_| fault.set(roster.with_untracked(save).err());
     let take_in = move |event: web_sys::Event| {
         let Some(file) = files::chosen(&event) else {
             return;

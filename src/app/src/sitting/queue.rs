@@ -68,10 +68,12 @@ mod tests {
             .collect()
     }
 
+    /// A question, and whether it was right or comes again.
+    type Asked<'a> = (&'a str, bool);
+
     #[test]
     fn what_was_missed_comes_back_once_at_the_end() {
         let questions = ids(&["a", "b", "c"]);
-        type Asked<'a> = (&'a str, bool);
         let rows: [(&[Asked], Option<Asked>); 6] = [
             (&[], Some(("a", false))),
             (&[("a", false)], Some(("b", false))),
