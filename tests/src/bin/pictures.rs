@@ -13,7 +13,7 @@ const STUDENT: [(&str, &str); 4] = [
 ];
 
 /// What an instructor sees at a desk.
-const INSTRUCTOR: [(&str, &str); 2] = [("assign", "#/class/assign"), ("report", "#/class/report")];
+const INSTRUCTOR: [(&str, &str); 1] = [("assign", "#/class/assign")];
 
 #[tokio::main]
 async fn main() -> Result<()> {

@@ -8,6 +8,7 @@ mod engines;
 mod find;
 mod keeping;
 mod offline;
+mod reasoner;
 mod screens;
 mod shell;
 mod study;

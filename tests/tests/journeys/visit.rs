@@ -9,12 +9,21 @@ use clinic::{
 use std::{path::Path, rc::Rc};
 use trayward_tests::browser::{Page, hook};
 
-/// A case of the catalogue as it is taught.
-pub fn case(frame: &str, seed: u64) -> Result<Case> {
+/// The reasoning over the catalogue as it is taught.
+pub fn clinic() -> Result<Clinic> {
     let content = Path::new(env!("CARGO_MANIFEST_DIR")).join("../content");
     let catalogue = catalogue::source::read(&content)
         .map_err(|faults| anyhow::anyhow!("content has {} faults", faults.len()))?;
-    let clinic = Clinic::new(Rc::new(catalogue));
+    Ok(Clinic::new(Rc::new(catalogue)))
+}
+
+/// A case of the catalogue as it is taught.
+pub fn case(frame: &str, seed: u64) -> Result<Case> {
+    drawn(&clinic()?, frame, seed)
+}
+
+/// A case as some reasoning draws it.
+pub fn drawn(clinic: &Clinic, frame: &str, seed: u64) -> Result<Case> {
     let frame = clinic
         .catalogue()
         .case(&frame.into())
