@@ -234,7 +234,7 @@ fn row(
         .then(|| view! { <span class="dk-who">" Only where local law allows."</span> });
     view! {
         <li class=class data-test=format!("step-{at}")>
-            {head.map(|stage| view! { <h3 class="stage-label">{stage}</h3> })}
+            {head.map(|stage| view! { <h2 class="stage-label">{stage}</h2> })}
             <div class="dk-step-line">
                 <p>
                     {mark} {line.does} <span class="dk-who">" " {line.who} "."</span> {law}
