@@ -5,25 +5,18 @@ use crate::{
     browser::{address::Address, chance},
     parts::{
         announce::announcer,
-        level::level,
         notice::{Notice, Tone},
         page::Page,
+        wanted::{booked, choose, flags, level_of, levels},
     },
     place::Place,
     taught::{catalogue, clinic},
-};
-use catalogue::{
-    cases::Level,
-    findings::{Finding, Known, Scale},
-    rules::Conclusion,
 };
 use clinic::case::Wanted;
 use leptos::prelude::*;
 
 /// How many patients a seed is drawn from: short enough to be read aloud.
 const SEEDS: u64 = 1_000_000;
-
-const LEVELS: [Level; 3] = [Level::Basic, Level::Core, Level::Demanding];
 
 /// The screen.
 #[component]
@@ -64,7 +57,7 @@ pub fn OrderScreen() -> impl IntoView {
             <div class="order-form">
                 {choose("Booked for", "order-procedure", booked(), order(|w, v| w.booked = v.map(Into::into)))}
                 {choose("Mainly about", "order-competency", competencies(), order(|w, v| w.competency = v.map(Into::into)))}
-                {choose("How hard", "order-level", levels(), order(|w, v| w.level = v.and_then(|v| LEVELS.get(v.parse::<usize>().ok()?).copied())))}
+                {choose("How hard", "order-level", levels(), order(|w, v| w.level = v.and_then(level_of)))}
                 {choose("The patient has", "order-with", flags(), order(|w, v| w.with = v.map(Into::into)))}
             </div>
             <p class="hint">"How hard is an estimate of our own, from how much has to be seen and how close the wrong options are."</p>
@@ -74,34 +67,6 @@ pub fn OrderScreen() -> impl IntoView {
             </div>
         </Page>
     }
-}
-
-/// One thing that can be asked for, or left open.
-fn choose(
-    label: &'static str,
-    hook: &'static str,
-    options: Vec<(String, String)>,
-    choose: impl Fn(String) + 'static,
-) -> impl IntoView {
-    let option = |(value, says)| view! { <option value=value>{says}</option> };
-    view! {
-        <label class="field">
-            <span>{label}</span>
-            <select data-test=hook on:change=move |event| choose(event_target_value(&event))>
-                <option value="">"Anything"</option>
-                {options.into_iter().map(option).collect_view()}
-            </select>
-        </label>
-    }
-}
-
-/// The procedures that some frame is booked for.
-fn booked() -> Vec<(String, String)> {
-    let all = catalogue().procedures.iter();
-    let booked = all.filter(|it| catalogue().cases.iter().any(|frame| frame.booked == it.id));
-    booked
-        .map(|it| (it.id.to_string(), it.name.clone()))
-        .collect()
 }
 
 /// The competencies that some frame mainly shows.
@@ -114,36 +79,6 @@ fn competencies() -> Vec<(String, String)> {
             .any(|frame| frame.competency == it.id)
     });
     shown
-        .map(|it| (it.id.to_string(), it.name.clone()))
-        .collect()
-}
-
-fn levels() -> Vec<(String, String)> {
-    let all = LEVELS.iter().enumerate();
-    all.map(|(at, it)| (at.to_string(), level(*it).to_owned()))
-        .collect()
-}
-
-/// The flags of a chart from which it follows that a substance is avoided:
-/// allergies and sensitivities.
-fn flags() -> Vec<(String, String)> {
-    let avoids = |finding: &&Finding| {
-        catalogue().rules.iter().any(|rule| {
-            rule.then
-                .iter()
-                .any(|it| matches!(it, Conclusion::Avoid { .. }))
-                && rule
-                    .when
-                    .expr()
-                    .atoms()
-                    .iter()
-                    .any(|atom| atom.finding() == Some(&finding.id))
-        })
-    };
-    let charted =
-        |it: &&Finding| it.known == Known::Chart && matches!(it.scale, Scale::Flag { .. });
-    let found = catalogue().findings.iter().filter(charted).filter(avoids);
-    found
         .map(|it| (it.id.to_string(), it.name.clone()))
         .collect()
 }

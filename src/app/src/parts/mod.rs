@@ -23,4 +23,5 @@ pub mod sources;
 pub mod steps;
 pub mod tray;
 pub mod verdict;
+pub mod wanted;
 pub mod within;

@@ -1,6 +1,7 @@
 //! Calendar days, without a clock and without time zones: a day is due as a
 //! whole, wherever the student is.
 
+use clinic::numbers::civil::Civil;
 use core::fmt;
 
 /// A day, counted from 1 January 1970.
@@ -8,31 +9,6 @@ use core::fmt;
 pub struct Day(pub u16);
 
 impl Day {
-    /// Year, month and day of the month, in the calendar in use everywhere
-    /// since 1582 (the method is that of Hinnant, value from memory).
-    pub fn date(self) -> (u16, u8, u8) {
-        // Counted from 1 March 0000, leap days come last and years are regular.
-        let days = u32::from(self.0) + 719_468;
-        let era = days / 146_097;
-        let of_era = days % 146_097;
-        let year = (of_era - of_era / 1460 + of_era / 36_524 - of_era / 146_096) / 365;
-        let of_year = of_era - (365 * year + year / 4 - year / 100);
-        let shifted = (5 * of_year + 2) / 153;
-        let day = of_year - (153 * shifted + 2) / 5 + 1;
-        let month = if shifted < 10 {
-            shifted + 3
-        } else {
-            shifted - 9
-        };
-        let year = year + era * 400 + u32::from(month <= 2);
-        // Days of sixteen bits end in the year 2149.
-        (
-            u16::try_from(year).unwrap_or(u16::MAX),
-            u8::try_from(month).unwrap_or(1),
-            u8::try_from(day).unwrap_or(1),
-        )
-    }
-
     /// The day after.
     #[must_use]
     pub fn next(self) -> Self {
@@ -43,8 +19,9 @@ impl Day {
 impl fmt::Display for Day {
     /// `2026-11-25`.
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        let (year, month, day) = self.date();
-        write!(f, "{year:04}-{month:02}-{day:02}")
+        // Days of sixteen bits end in the year 2149, which the calendar holds.
+        let date = Civil::from_days(i64::from(self.0)).ok_or(fmt::Error)?;
+        f.write_str(&date.iso())
     }
 }
 

@@ -5,6 +5,7 @@
 use super::measure::{beta, gauss};
 use super::scores::{Scores, real};
 use super::told::{Missing, Told};
+use study::numeric::beta::ln_beta;
 
 /// How many standard deviations of the true scores are integrated over on
 /// either side of their mean: beyond it lies less than a float shows.
@@ -117,7 +118,7 @@ impl Beta {
     /// With a = A below 1 the density has no bound at 0; in u = t^A it has.
     fn lower(self, f: &dyn Fn(f64) -> f64, low: f64, high: f64) -> f64 {
         let power = self.a.min(1.0);
-        let norm = -beta::ln_beta(self.a, self.b);
+        let norm = -ln_beta(self.a, self.b);
         let inside = |u: f64| {
             let t = u.powf(1.0 / power);
             let density = norm + (self.a - power) * t.ln() + (self.b - 1.0) * (-t).ln_1p();

@@ -27,4 +27,4 @@ pub use part::{Part, overall};
 pub use seed::Seed;
 pub use story::Told;
 pub use tray_reading::TrayReading;
-pub use wanted::Wanted;
+pub use wanted::{Wanted, avoidances};

@@ -3,8 +3,11 @@
 use super::{choice::Form, draw::Case};
 use crate::{Clinic, standing::Standing};
 use catalogue::{
+    Catalogue,
     cases::{CaseFrame, Level},
+    findings::{Finding, Known, Scale},
     ids::{CompetencyId, FindingId, ProcedureId},
+    rules::Conclusion,
 };
 
 /// How many seeds are tried for one order.
@@ -21,6 +24,29 @@ pub struct Wanted {
     pub level: Option<Level>,
     /// A flag, such as an allergy, that the patient has to have.
     pub with: Option<FindingId>,
+}
+
+/// The flags of a chart from which it follows that a substance is avoided:
+/// allergies and sensitivities.
+pub fn avoidances(catalogue: &Catalogue) -> impl Iterator<Item = &Finding> {
+    let avoids = |finding: &Finding| {
+        catalogue.rules.iter().any(|rule| {
+            rule.then
+                .iter()
+                .any(|it| matches!(it, Conclusion::Avoid { .. }))
+                && rule
+                    .when
+                    .expr()
+                    .atoms()
+                    .iter()
+                    .any(|atom| atom.finding() == Some(&finding.id))
+        })
+    };
+    let charted = |it: &Finding| it.known == Known::Chart && matches!(it.scale, Scale::Flag { .. });
+    catalogue
+        .findings
+        .iter()
+        .filter(move |it| charted(it) && avoids(it))
 }
 
 impl Clinic {

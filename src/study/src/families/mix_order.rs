@@ -1,6 +1,11 @@
 //! Put in order: the moves of a mix.
 
-use super::{Desk, Draft, Family, draft::wording, mixed::mixed, order::mix};
+use super::{
+    Desk, Draft, Family,
+    draft::wording,
+    mixed::{mixed, of_fact},
+    order::mix,
+};
 use crate::question::{Form, Piece, Shown};
 use clinic::{case::Seed, sequence::Target};
 
@@ -19,9 +24,7 @@ fn facts(desk: &Desk) -> Vec<String> {
 }
 
 fn write(desk: &Desk, fact: &[&str], chance: &mut Seed) -> Option<Draft> {
-    let &[id] = fact else { return None };
-    let (material, mixing) =
-        mixed(desk).find(|(m, x)| m.id.as_str() == id && x.order.len() >= 3)?;
+    let (material, mixing) = of_fact(desk, fact).filter(|(_, m)| m.order.len() >= 3)?;
     let key = |n: usize| format!("move-{}", n + 1);
     let mut pieces: Vec<Piece> = mixing
         .order

@@ -3,7 +3,7 @@
 use super::{
     Desk, Draft, Family,
     draft::{Offer, one, wording},
-    mixed::mixed,
+    mixed::{self, mixed},
 };
 use crate::question::{Form, Shown};
 use clinic::case::Seed;
@@ -11,19 +11,12 @@ use clinic::case::Seed;
 pub(super) const FAMILY: Family = Family {
     id: "spatula",
     name: "With what it is mixed",
-    facts,
+    facts: mixed::ids,
     write,
 };
 
-fn facts(desk: &Desk) -> Vec<String> {
-    mixed(desk)
-        .map(|(material, _)| material.id.to_string())
-        .collect()
-}
-
 fn write(desk: &Desk, fact: &[&str], chance: &mut Seed) -> Option<Draft> {
-    let &[id] = fact else { return None };
-    let (material, mixing) = mixed(desk).find(|(m, _)| m.id.as_str() == id)?;
+    let (material, mixing) = mixed::of_fact(desk, fact)?;
     let with = desk.item(mixing.with.as_str())?;
     // Whatever a step that mixes this material uses could be meant too.
     let beside = |item: &catalogue::ids::ItemId| {

@@ -2,6 +2,10 @@
 
 use super::real;
 
+/// How many steps a continued fraction takes at most: its need grows with the
+/// square root of the larger parameter, which stays below a million here.
+const STEPS: u32 = 20_000;
+
 /// The logarithm of the gamma function, for positive `x` (Lanczos's series with
 /// nine terms, good to fourteen figures).
 pub fn ln_gamma(x: f64) -> f64 {
@@ -78,7 +82,7 @@ pub fn density(a: f64, b: f64, x: f64) -> f64 {
 /// The lower tail by its continued fraction, which converges quickly where `x`
 /// lies below the mean.
 fn lower(a: f64, b: f64, x: f64) -> f64 {
-    let front = (a * x.ln() + b * (1.0 - x).ln() - ln_beta(a, b)).exp() / a;
+    let front = (a * x.ln() + b * (-x).ln_1p() - ln_beta(a, b)).exp() / a;
     front * fraction(a, b, x)
 }
 
@@ -89,7 +93,7 @@ fn fraction(a: f64, b: f64, x: f64) -> f64 {
     let mut upper = 1.0;
     let mut lower = 1.0 / away_from_zero(1.0 - (a + b) * x / (a + 1.0));
     let mut value = lower;
-    for step in 1..500_u32 {
+    for step in 1..STEPS {
         let m = f64::from(step);
         let even = m * (b - m) * x / ((a + 2.0 * m - 1.0) * (a + 2.0 * m));
         let odd = -(a + m) * (a + b + m) * x / ((a + 2.0 * m) * (a + 2.0 * m + 1.0));

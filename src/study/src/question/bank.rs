@@ -1,7 +1,10 @@
 //! All questions there are, by the facts they ask about.
 
 use super::{Question, QuestionId, estimate};
-use crate::families::{self, Desk, Family};
+use crate::{
+    families::{self, Desk, Family},
+    numeric::hash,
+};
 use clinic::{Clinic, case::Seed};
 
 /// What to say where [`Bank::write`] gives nothing for an id that was known once.
@@ -46,7 +49,9 @@ impl Bank {
     /// the catalogue: say [`VANISHED`].
     pub fn write(&self, id: &QuestionId, seed: u64) -> Option<Question> {
         let family = families::ALL.iter().find(|f| f.id == id.family())?;
-        let draft = (family.write)(&self.desk, &id.fact(), &mut Seed::new(seed ^ mark(id)))?;
+        // A number of the id's own: two questions written from one seed do not
+        // hide their right options in the same place.
+        let draft = (family.write)(&self.desk, &id.fact(), &mut Seed::new(seed ^ hash(&id.0)))?;
         let (level, difficulty, seconds) =
             estimate(&draft.stem, &draft.shown, &draft.form, draft.closeness);
         Some(Question {
@@ -63,12 +68,4 @@ impl Bank {
             study: draft.study,
         })
     }
-}
-
-/// A number of an id's own (FNV-1a), so that two questions written from one seed
-/// do not hide their right options in the same place.
-fn mark(id: &QuestionId) -> u64 {
-    id.0.bytes().fold(0xcbf2_9ce4_8422_2325, |hash, byte| {
-        (hash ^ u64::from(byte)).wrapping_mul(0x0000_0100_0000_01b3)
-    })
 }

@@ -6,15 +6,10 @@ use crate::{
     parts::{
         announce::announcer,
         choice::{Choice, Choosable},
-        level::level,
         notice::{Notice, Tone},
+        wanted::{booked, choose, flags, level_of, levels},
     },
     taught::catalogue,
-};
-use catalogue::{
-    cases::Level,
-    findings::{Finding, Known, Scale},
-    rules::Conclusion,
 };
 use class::{
     assignment::{MOST_TIMES, Set as TaskSet},
@@ -22,8 +17,6 @@ use class::{
     task::{Order, Task},
 };
 use leptos::prelude::*;
-
-const LEVELS: [Level; 3] = [Level::Basic, Level::Core, Level::Demanding];
 
 /// How many seeds are tried before it is said that no patient fits.
 const TRIED: u64 = 4;
@@ -132,7 +125,7 @@ fn Add(draft: Draft) -> impl IntoView {
                     {choose("Case", "assign-frame", frames(), change(|o, v| o.frame = v))}
                     {choose("The patient has", "assign-with", flags(), change(|o, v| o.with = v))}
                     {choose("How hard", "assign-level", levels(), change(|o, v| {
-                        o.level = v.and_then(|v| LEVELS.get(v.parse::<usize>().ok()?).copied());
+                        o.level = v.as_deref().and_then(level_of);
                     }))}
                     {choose("Booked for", "assign-booked", booked(), change(|o, v| o.booked = v))}
                 </div>
@@ -188,65 +181,9 @@ fn Add(draft: Draft) -> impl IntoView {
     }
 }
 
-/// One thing that can be asked for, or left open.
-fn choose(
-    label: &'static str,
-    hook: &'static str,
-    options: Vec<(String, String)>,
-    choose: impl Fn(String) + 'static,
-) -> impl IntoView {
-    let option = |(value, says)| view! { <option value=value>{says}</option> };
-    view! {
-        <label class="field">
-            <span>{label}</span>
-            <select data-test=hook on:change=move |event| choose(event_target_value(&event))>
-                <option value="">"Anything"</option>
-                {options.into_iter().map(option).collect_view()}
-            </select>
-        </label>
-    }
-}
-
 fn frames() -> Vec<(String, String)> {
     let frames = catalogue().cases.iter();
     frames
         .map(|it| (it.id.to_string(), it.title.clone()))
-        .collect()
-}
-
-fn booked() -> Vec<(String, String)> {
-    let all = catalogue().procedures.iter();
-    let booked = all.filter(|it| catalogue().cases.iter().any(|frame| frame.booked == it.id));
-    booked
-        .map(|it| (it.id.to_string(), it.name.clone()))
-        .collect()
-}
-
-fn levels() -> Vec<(String, String)> {
-    let all = LEVELS.iter().enumerate();
-    all.map(|(at, it)| (at.to_string(), level(*it).to_owned()))
-        .collect()
-}
-
-/// The flags of a chart from which it follows that a substance is avoided.
-fn flags() -> Vec<(String, String)> {
-    let avoids = |finding: &&Finding| {
-        let mut rules = catalogue().rules.iter();
-        rules.any(|rule| {
-            let mut then = rule.then.iter();
-            then.any(|it| matches!(it, Conclusion::Avoid { .. }))
-                && rule
-                    .when
-                    .expr()
-                    .atoms()
-                    .iter()
-                    .any(|atom| atom.finding() == Some(&finding.id))
-        })
-    };
-    let charted =
-        |it: &&Finding| it.known == Known::Chart && matches!(it.scale, Scale::Flag { .. });
-    let found = catalogue().findings.iter().filter(charted).filter(avoids);
-    found
-        .map(|it| (it.id.to_string(), it.name.clone()))
         .collect()
 }
