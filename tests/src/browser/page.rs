@@ -10,6 +10,7 @@ use super::engine::{self, Engine, Profile};
 use super::look::{Look, Scheme};
 use super::process::{self, Program};
 use super::settings;
+use super::site::Site;
 
 /// A browser with the page in front. It is closed when this is dropped, in
 /// the middle of a journey that fails as well.
@@ -44,6 +45,18 @@ impl Page {
             _profile: profile.clone(),
         };
         page.apply_look().await?;
+        Ok(page)
+    }
+
+    /// Opens Chromium afresh at a place of a site, and waits for its screen.
+    ///
+    /// # Errors
+    /// When it does not start, or no screen comes.
+    pub async fn at(site: &Site, fragment: &str, look: Look) -> Result<Self> {
+        let page = Self::open(&Profile::new()?, look).await?;
+        page.go(&site.url(fragment)).await?;
+        page.ready().await?;
+        page.see("main h1").await?;
         Ok(page)
     }
 

@@ -4,32 +4,15 @@
 use anyhow::{Context, Result, ensure};
 use catalogue::{Catalogue, kinetics::Consistency};
 use clinic::{
-    Clinic,
     mixing::{Action, Mix, Room, Share, Units, steps_of},
     numbers::exercises::{Answer, Family, exercise},
 };
 use serde::Deserialize;
 use serde_json::json;
-use std::{path::Path, rc::Rc};
 use thirtyfour::Key;
-use trayward_tests::browser::{Look, Page, Profile, Site, hook};
+use trayward_tests::browser::{Look, Page, Site, hook};
 
-use crate::visit::By;
-
-fn clinic() -> Result<Clinic> {
-    let content = Path::new(env!("CARGO_MANIFEST_DIR")).join("../content");
-    let catalogue = catalogue::source::read(&content)
-        .map_err(|faults| anyhow::anyhow!("content has {} faults", faults.len()))?;
-    Ok(Clinic::new(Rc::new(catalogue)))
-}
-
-async fn open(site: &Site, at: &str, look: Look) -> Result<Page> {
-    let page = Page::open(&Profile::new()?, look).await?;
-    page.go(&site.url(at)).await?;
-    page.ready().await?;
-    page.see("main h1").await?;
-    Ok(page)
-}
+use crate::visit::{By, clinic};
 
 /// The same mix on screen and natively.
 struct Twin<'p> {
@@ -157,7 +140,7 @@ async fn choose_way(page: &Page, by: By, way: &str) -> Result<()> {
 #[ignore = "needs a built site and a browser"]
 async fn a_mix_too_sticky_is_rescued_in_words_by_keyboard() -> Result<()> {
     let site = Site::serve().await?;
-    let page = open(&site, "#/bench/mix/reinforced-zoe/temporary", Look::DESK).await?;
+    let page = Page::at(&site, "#/bench/mix/reinforced-zoe/temporary", Look::DESK).await?;
     choose_way(&page, By::Keys, "words").await?;
     let clinic = clinic()?;
     let mut twin = Twin::begin(&page, By::Keys, clinic.catalogue(), "reinforced-zoe").await?;
@@ -200,7 +183,7 @@ async fn a_mix_too_sticky_is_rescued_in_words_by_keyboard() -> Result<()> {
 #[ignore = "needs a built site and a browser"]
 async fn a_mix_too_old_is_discarded_and_made_anew_by_touch() -> Result<()> {
     let site = Site::serve().await?;
-    let page = open(&site, "#/bench/mix/calcium-hydroxide-liner", Look::PHONE).await?;
+    let page = Page::at(&site, "#/bench/mix/calcium-hydroxide-liner", Look::PHONE).await?;
     choose_way(&page, By::Tap, "words").await?;
     let clinic = clinic()?;
     let mut twin = Twin::begin(
@@ -306,7 +289,7 @@ async fn liner_on_the_pad(page: &Page) -> Result<()> {
 #[ignore = "needs a built site and a browser"]
 async fn a_mix_is_made_right_by_hand() -> Result<()> {
     let site = Site::serve().await?;
-    let page = open(&site, "#/bench/mix/calcium-hydroxide-liner", Look::PHONE).await?;
+    let page = Page::at(&site, "#/bench/mix/calcium-hydroxide-liner", Look::PHONE).await?;
     liner_on_the_pad(&page).await?;
     work(&page, &hook("pad"), 11).await?;
     By::Tap.take(&page, &hook("do-test")).await?;
@@ -321,7 +304,7 @@ async fn a_mix_is_made_right_by_hand() -> Result<()> {
 #[ignore = "needs a built site and a browser"]
 async fn the_mass_is_drawn_frame_by_frame_on_a_slow_phone_and_nothing_shifts() -> Result<()> {
     let site = Site::serve().await?;
-    let page = open(&site, "#/bench/mix/calcium-hydroxide-liner", Look::PHONE).await?;
+    let page = Page::at(&site, "#/bench/mix/calcium-hydroxide-liner", Look::PHONE).await?;
     liner_on_the_pad(&page).await?;
     page.devtools("Emulation.setCPUThrottlingRate", json!({ "rate": 4 }))
         .await?;
@@ -345,7 +328,7 @@ async fn the_mass_is_drawn_frame_by_frame_on_a_slow_phone_and_nothing_shifts() -
 #[ignore = "needs a built site and a browser"]
 async fn a_mix_is_worked_with_a_held_key_and_paused() -> Result<()> {
     let site = Site::serve().await?;
-    let page = open(&site, "#/bench/mix/calcium-hydroxide-liner", Look::DESK).await?;
+    let page = Page::at(&site, "#/bench/mix/calcium-hydroxide-liner", Look::DESK).await?;
     for what in ["open-bench", "do-powder-1", "do-liquid-1", "do-bring-in-1"] {
         page.enter(&hook(what)).await?;
     }
@@ -381,7 +364,7 @@ async fn a_mix_is_worked_with_a_held_key_and_paused() -> Result<()> {
 #[ignore = "needs a built site and a browser"]
 async fn a_dose_is_worked_and_bad_entries_say_why() -> Result<()> {
     let site = Site::serve().await?;
-    let page = open(&site, "#/bench/numbers/cartridges", Look::PHONE).await?;
+    let page = Page::at(&site, "#/bench/numbers/cartridges", Look::PHONE).await?;
     page.see(&hook("dose-frame")).await?;
     page.fill(&hook("box-weight"), "70").await?;
     page.fill(&hook("box-volume"), "-1.7 mL").await?;
@@ -417,7 +400,7 @@ async fn an_exercise_is_answered_and_kept() -> Result<()> {
     let Answer::Number { value, unit, .. } = &drawn.answer else {
         anyhow::bail!("milligrams are a number");
     };
-    let page = open(&site, "#/bench/exercise/milligrams/1", Look::PHONE).await?;
+    let page = Page::at(&site, "#/bench/exercise/milligrams/1", Look::PHONE).await?;
     page.read(&hook("stem"), &drawn.stem).await?;
     page.fill(&hook("typed"), "many").await?;
     By::Tap.take(&page, &hook("answer")).await?;

@@ -6,19 +6,12 @@ use trayward_tests::browser::{Engine, Look, Page, Profile, Site, hook};
 
 use crate::visit::{By, address, answer, case, go_on, play_from, start};
 
-async fn open(site: &Site, at: &str) -> Result<Page> {
-    let page = Page::open(&Profile::new()?, Look::PHONE).await?;
-    page.go(&site.url(at)).await?;
-    page.ready().await?;
-    Ok(page)
-}
-
 #[tokio::test]
 #[ignore = "needs a built site and a browser"]
 async fn a_deep_cavity_is_played_by_touch_from_chart_to_recall() -> Result<()> {
     let site = Site::serve().await?;
     let case = case("signs-that-do-not-settle", 3)?;
-    let page = open(&site, &address(&case)).await?;
+    let page = Page::at(&site, &address(&case), Look::PHONE).await?;
     start(&page, By::Tap).await?;
     play_from(&page, &case, 0, By::Tap).await?;
     page.shot("debrief").await?;
@@ -34,7 +27,7 @@ async fn a_deep_cavity_is_played_by_touch_from_chart_to_recall() -> Result<()> {
 async fn a_visit_is_played_by_keyboard_alone() -> Result<()> {
     let site = Site::serve().await?;
     let case = case("stitches-out", 1)?;
-    let page = open(&site, &address(&case)).await?;
+    let page = Page::at(&site, &address(&case), Look::PHONE).await?;
     start(&page, By::Keys).await?;
     play_from(&page, &case, 0, By::Keys).await?;
     page.quit().await
@@ -45,7 +38,7 @@ async fn a_visit_is_played_by_keyboard_alone() -> Result<()> {
 async fn a_reload_in_mid_case_goes_on_where_it_was() -> Result<()> {
     let site = Site::serve().await?;
     let case = case("stitches-out", 2)?;
-    let page = open(&site, &address(&case)).await?;
+    let page = Page::at(&site, &address(&case), Look::PHONE).await?;
     start(&page, By::Tap).await?;
     answer(&page, &case.decisions[0], By::Tap).await?;
     page.reload().await?;
@@ -63,7 +56,7 @@ async fn a_reload_in_mid_case_goes_on_where_it_was() -> Result<()> {
 async fn a_case_is_played_with_the_server_ended() -> Result<()> {
     let mut site = Site::serve().await?;
     let case = case("stitches-out", 3)?;
-    let page = open(&site, "").await?;
+    let page = Page::at(&site, "", Look::PHONE).await?;
     page.kept_offline().await?;
     site.end();
     page.go(&site.url(&address(&case))).await?;
@@ -78,7 +71,7 @@ async fn a_case_is_played_with_the_server_ended() -> Result<()> {
 async fn a_new_build_in_mid_case_loses_nothing() -> Result<()> {
     let site = Site::serve().await?;
     let case = case("stitches-out", 4)?;
-    let page = open(&site, &address(&case)).await?;
+    let page = Page::at(&site, &address(&case), Look::PHONE).await?;
     page.kept_offline().await?;
     start(&page, By::Tap).await?;
     answer(&page, &case.decisions[0], By::Tap).await?;
@@ -99,7 +92,7 @@ async fn a_new_build_in_mid_case_loses_nothing() -> Result<()> {
 async fn two_tabs_keep_what_both_did() -> Result<()> {
     let site = Site::serve().await?;
     let (one, other) = (case("stitches-out", 5)?, case("stitches-out", 6)?);
-    let page = open(&site, &address(&one)).await?;
+    let page = Page::at(&site, &address(&one), Look::PHONE).await?;
     let first = page.tab().await?;
     start(&page, By::Tap).await?;
     answer(&page, &one.decisions[0], By::Tap).await?;
@@ -121,7 +114,7 @@ async fn two_tabs_keep_what_both_did() -> Result<()> {
 async fn a_full_storage_is_said_and_the_case_goes_on() -> Result<()> {
     let site = Site::serve().await?;
     let case = case("stitches-out", 7)?;
-    let page = open(&site, &address(&case)).await?;
+    let page = Page::at(&site, &address(&case), Look::PHONE).await?;
     page.fill_storage().await?;
     start(&page, By::Tap).await?;
     page.see(&hook("unsaved")).await?;
@@ -153,7 +146,7 @@ async fn a_forbidden_storage_is_said_and_the_case_goes_on() -> Result<()> {
 async fn a_damaged_part_of_the_record_is_set_aside_and_the_rest_kept() -> Result<()> {
     let site = Site::serve().await?;
     let case = case("stitches-out", 9)?;
-    let page = open(&site, &address(&case)).await?;
+    let page = Page::at(&site, &address(&case), Look::PHONE).await?;
     start(&page, By::Tap).await?;
     play_from(&page, &case, 0, By::Tap).await?;
     page.run("localStorage.setItem('trayward/1/00000000000000aa/0', 'torn');")

@@ -15,31 +15,15 @@ use clinic::{
     case::{Case, Form},
 };
 use serde_json::json;
-use std::{path::Path, rc::Rc};
-use trayward_tests::browser::{Look, Page, Profile, Site, hook};
+use trayward_tests::browser::{Look, Page, Site, hook};
 
-use crate::visit::{By, play_from};
+use crate::visit::{By, clinic, play_from};
 
 /// How many seats hand in.
 const SEATS: u16 = 30;
 
 /// The seat that is played in the page.
 const PLAYED: u16 = 7;
-
-/// The reasoning over the catalogue as it is taught.
-fn taught() -> Result<Clinic> {
-    let content = Path::new(env!("CARGO_MANIFEST_DIR")).join("../content");
-    let catalogue = catalogue::source::read(&content)
-        .map_err(|faults| anyhow::anyhow!("content has {} faults", faults.len()))?;
-    Ok(Clinic::new(Rc::new(catalogue)))
-}
-
-async fn open(site: &Site, look: Look, at: &str) -> Result<Page> {
-    let page = Page::open(&Profile::new()?, look).await?;
-    page.go(&site.url(at)).await?;
-    page.ready().await?;
-    Ok(page)
-}
 
 /// Takes an option of a list.
 async fn choose(page: &Page, list: &str, value: &str) -> Result<()> {
@@ -170,15 +154,15 @@ async fn play(page: &Page, case: &Case, seat: u16) -> Result<String> {
 #[ignore = "needs a built site and a browser"]
 async fn a_class_of_thirty_is_set_taken_collected_and_reported() -> Result<()> {
     let site = Site::serve().await?;
-    let desk = open(&site, Look::DESK, "#/class/assign").await?;
+    let desk = Page::at(&site, "#/class/assign", Look::DESK).await?;
     let link = set(&desk, "stitches-out").await?;
-    let clinic = taught()?;
+    let clinic = clinic()?;
     let set = Assignment::read(&link, bank()?)?;
     desk.assert_accessible("what goes out of an assignment")
         .await?;
 
     // One student, on a phone of their own.
-    let phone = open(&site, Look::PHONE, "").await?;
+    let phone = Page::at(&site, "", Look::PHONE).await?;
     phone.go(&link).await?;
     phone.ready().await?;
     let case = drawn(&clinic, &set, PLAYED)?;
@@ -276,11 +260,11 @@ fn natively(clinic: &Clinic, set: &Assignment, lines: &[String]) -> Report {
 #[ignore = "needs a built site and a browser"]
 async fn an_assignment_stands_on_today_and_is_done_without_a_connection() -> Result<()> {
     let mut site = Site::serve().await?;
-    let desk = open(&site, Look::TABLET, "#/class/assign").await?;
+    let desk = Page::at(&site, "#/class/assign", Look::TABLET).await?;
     let link = set(&desk, "stitches-out").await?;
     desk.quit().await?;
     let set = Assignment::read(&link, bank()?)?;
-    let phone = open(&site, Look::PHONE, "").await?;
+    let phone = Page::at(&site, "", Look::PHONE).await?;
     phone.kept_offline().await?;
     site.end();
     phone.go(&link).await?;
@@ -295,7 +279,7 @@ async fn an_assignment_stands_on_today_and_is_done_without_a_connection() -> Res
     phone.read(&hook("assigned"), "0 of 1 done").await?;
     By::Tap.take(&phone, &hook("assigned")).await?;
     By::Tap.take(&phone, &hook("task-0")).await?;
-    let case = drawn(&taught()?, &set, 12)?;
+    let case = drawn(&clinic()?, &set, 12)?;
     play_from(&phone, &case, 0, By::Tap).await?;
     phone.quit().await
 }
@@ -304,7 +288,7 @@ async fn an_assignment_stands_on_today_and_is_done_without_a_connection() -> Res
 #[ignore = "needs a built site and a browser"]
 async fn a_code_that_is_none_is_refused_in_words() -> Result<()> {
     let site = Site::serve().await?;
-    let page = open(&site, Look::PHONE, "#/assignments").await?;
+    let page = Page::at(&site, "#/assignments", Look::PHONE).await?;
     page.see(&hook("typed-code")).await?;
     page.fill(&hook("typed-code"), "22Y9C-0A5NO").await?;
     By::Tap.take(&page, &hook("open-code")).await?;

@@ -4,19 +4,11 @@
 use anyhow::{Context, Result, ensure};
 use base64::{Engine as _, engine::general_purpose::STANDARD};
 use serde_json::json;
-use trayward_tests::browser::{Look, Page, Profile, Site, hook};
+use trayward_tests::browser::{Look, Page, Site, hook};
 
 /// Points in a millimetre: a point is a seventy-second of an inch of 25.4 mm
 /// (ISO 32000, default user space; value from memory).
 const POINTS: f64 = 72.0 / 25.4;
-
-async fn open(site: &Site, look: Look, fragment: &str) -> Result<Page> {
-    let page = Page::open(&Profile::new()?, look).await?;
-    page.go(&site.url(fragment)).await?;
-    page.ready().await?;
-    page.see("main h1").await?;
-    Ok(page)
-}
 
 /// Prints the page, each sheet as large as its style sheet says, and gives the
 /// sheets' widths and heights in millimetres.
@@ -51,7 +43,7 @@ fn assert_paper(sheets: &[(f64, f64)], width: f64, height: f64) {
 #[ignore = "needs a built site and a browser"]
 async fn a_search_with_slips_leads_to_the_thing() -> Result<()> {
     let site = Site::serve().await?;
-    let page = open(&site, Look::PHONE, "#/bench").await?;
+    let page = Page::at(&site, "#/bench", Look::PHONE).await?;
     page.tap(&hook("go-find")).await?;
     page.fill(&hook("find"), "spon excavater small").await?;
     page.read(&hook("found"), "Small spoon excavator").await?;
@@ -72,7 +64,7 @@ async fn a_search_with_slips_leads_to_the_thing() -> Result<()> {
 #[ignore = "needs a built site and a browser"]
 async fn a_list_that_holds_nothing_hands_its_words_on() -> Result<()> {
     let site = Site::serve().await?;
-    let page = open(&site, Look::PHONE, "#/procedures").await?;
+    let page = Page::at(&site, "#/procedures", Look::PHONE).await?;
     page.fill(&hook("procedure-search"), "gutta").await?;
     page.tap(&hook("find-everywhere")).await?;
     page.read(&hook("found"), "utta").await?;
@@ -83,7 +75,7 @@ async fn a_list_that_holds_nothing_hands_its_words_on() -> Result<()> {
 #[ignore = "needs a built site and a browser"]
 async fn a_reason_unfolds_where_it_was_found() -> Result<()> {
     let site = Site::serve().await?;
-    let page = open(&site, Look::PHONE, "#/find/bonding+fails+wet+forgive").await?;
+    let page = Page::at(&site, "#/find/bonding+fails+wet+forgive", Look::PHONE).await?;
     page.read(&hook("found"), "reason").await?;
     page.tap("[data-test=found] summary").await?;
     page.read("[data-test=found] details[open]", "Holds for")
@@ -95,7 +87,7 @@ async fn a_reason_unfolds_where_it_was_found() -> Result<()> {
 #[ignore = "needs a built site and a browser"]
 async fn a_word_says_how_it_is_said_and_where_it_comes_up() -> Result<()> {
     let site = Site::serve().await?;
-    let page = open(&site, Look::PHONE, "#/glossary").await?;
+    let page = Page::at(&site, "#/glossary", Look::PHONE).await?;
     page.tap(&hook("letter-P")).await?;
     page.tap(&hook("word-pulpotomy")).await?;
     page.read("main", "pul-POT-uh-mee").await?;
@@ -111,7 +103,7 @@ async fn a_word_says_how_it_is_said_and_where_it_comes_up() -> Result<()> {
 #[ignore = "needs a built site and a browser"]
 async fn names_on_plates_are_hidden_until_asked_for() -> Result<()> {
     let site = Site::serve().await?;
-    let page = open(&site, Look::PHONE, "#/plates").await?;
+    let page = Page::at(&site, "#/plates", Look::PHONE).await?;
     page.tap(&hook("family-extraction-forceps")).await?;
     page.read(&hook("plates"), "orceps").await?;
     page.tap(&format!("label:has({})", hook("names-hidden")))
@@ -135,7 +127,7 @@ async fn names_on_plates_are_hidden_until_asked_for() -> Result<()> {
 async fn every_way_to_look_things_up_is_accessible_and_narrow_enough() -> Result<()> {
     let site = Site::serve().await?;
     for look in [Look::PHONE, Look::PHONE.dark(), Look::NARROW, Look::DESK] {
-        let page = open(&site, look, "#/find").await?;
+        let page = Page::at(&site, "#/find", look).await?;
         for screen in [
             "#/find",
             "#/find/anesthetc",
@@ -164,7 +156,7 @@ async fn every_way_to_look_things_up_is_accessible_and_narrow_enough() -> Result
 async fn a_tray_card_is_printed_on_the_paper_of_choice() -> Result<()> {
     let site = Site::serve().await?;
     let at = "#/procedures/amalgam-restoration/set-up?allergy-latex=yes";
-    let page = open(&site, Look::PHONE.dark(), at).await?;
+    let page = Page::at(&site, at, Look::PHONE.dark()).await?;
     page.tap(&hook("tray-card")).await?;
     page.read(&hook("tray-card"), "llergic to latex").await?;
     for (paper, width, height) in [
@@ -201,7 +193,7 @@ async fn a_tray_card_is_printed_on_the_paper_of_choice() -> Result<()> {
 #[ignore = "needs a built site and a browser"]
 async fn life_size_drawings_are_as_long_as_the_things_are() -> Result<()> {
     let site = Site::serve().await?;
-    let page = open(&site, Look::DESK, "#/items/explorer/life-size").await?;
+    let page = Page::at(&site, "#/items/explorer/life-size", Look::DESK).await?;
     // A CSS millimetre is 96 / 25.4 px (CSS Values and Units, 6.2; value from memory).
     let bar: f64 = page
         .value("document.querySelector('[data-test=check-bar] path').getBBox().width * 96 / 25.4 *

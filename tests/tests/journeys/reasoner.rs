@@ -2,22 +2,15 @@
 //! card that set-up, case and grade follow, a tray to be read, the time line.
 
 use anyhow::{Context, Result, ensure};
-use trayward_tests::browser::{Look, Page, Profile, Site, hook};
+use trayward_tests::browser::{Look, Page, Site, hook};
 
 use crate::visit::{By, address, case, clinic, drawn, play_from, start};
-
-async fn open(site: &Site, at: &str) -> Result<Page> {
-    let page = Page::open(&Profile::new()?, Look::PHONE).await?;
-    page.go(&site.url(at)).await?;
-    page.ready().await?;
-    Ok(page)
-}
 
 #[tokio::test]
 #[ignore = "needs a built site and a browser"]
 async fn patients_of_three_kinds_are_played_to_the_end() -> Result<()> {
     let site = Site::serve().await?;
-    let page = open(&site, "").await?;
+    let page = Page::at(&site, "", Look::PHONE).await?;
     for (frame, seed) in [("small-molar", 11), ("aching-socket", 5), ("crown-day", 8)] {
         let case = case(frame, seed)?;
         page.go(&site.url(&address(&case))).await?;
@@ -38,7 +31,7 @@ async fn a_preference_card_is_used_and_changed_and_everything_follows() -> Resul
         hook("item-spoon-excavator-large"),
         hook("item-periodontal-probe"),
     );
-    let page = open(&site, SET_UP).await?;
+    let page = Page::at(&site, SET_UP, Look::PHONE).await?;
     page.see(&spoon).await?;
     page.go(&site.url("#/cards/spatula-hand-over")).await?;
     page.see(&hook("difference")).await?;
@@ -85,7 +78,7 @@ async fn a_preference_card_is_used_and_changed_and_everything_follows() -> Resul
 async fn a_tray_is_read() -> Result<()> {
     let site = Site::serve().await?;
     let exercise = clinic()?.tray_reading(4).context("no tray to read")?;
-    let page = open(&site, "#/reading/4").await?;
+    let page = Page::at(&site, "#/reading/4", Look::PHONE).await?;
     for decision in &exercise.decisions {
         page.see(&hook(&format!("ask-{}", decision.id))).await?;
         for id in decision.best_answer() {
@@ -108,7 +101,12 @@ async fn a_tray_is_read() -> Result<()> {
 #[ignore = "needs a built site and a browser"]
 async fn the_time_line_shows_when_to_start_a_mix() -> Result<()> {
     let site = Site::serve().await?;
-    let page = open(&site, "#/procedures/deep-caries-temporary/time").await?;
+    let page = Page::at(
+        &site,
+        "#/procedures/deep-caries-temporary/time",
+        Look::PHONE,
+    )
+    .await?;
     page.see(&hook("overview")).await?;
     page.read(&hook("mix-says"), "start").await?;
     ensure!(page.count(&hook("time-table")).await? == 1);

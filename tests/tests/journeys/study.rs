@@ -3,18 +3,15 @@
 //! questions natively, by the id that stands in the page.
 
 use anyhow::{Context, Result, ensure};
-use clinic::Clinic;
-use std::{path::Path, rc::Rc};
 use study::question::{Answer, Bank, Question, QuestionId};
 use thirtyfour::Key;
-use trayward_tests::browser::{Look, Page, Profile, Site, hook};
+use trayward_tests::browser::{Look, Page, Site, hook};
+
+use crate::visit::{By, clinic};
 
 /// All questions as they are taught.
 fn bank() -> Result<Bank> {
-    let content = Path::new(env!("CARGO_MANIFEST_DIR")).join("../content");
-    let catalogue = catalogue::source::read(&content)
-        .map_err(|faults| anyhow::anyhow!("content has {} faults", faults.len()))?;
-    Ok(Bank::new(&Clinic::new(Rc::new(catalogue))))
+    Ok(Bank::new(&clinic()?))
 }
 
 /// The question on screen. Keys are the same in every wording.
@@ -27,86 +24,55 @@ async fn on_screen(page: &Page, bank: &Bank) -> Result<Question> {
         .with_context(|| format!("no question {id}"))
 }
 
-/// How a student moves about the page.
-#[derive(Clone, Copy, PartialEq, Eq)]
-enum By {
-    Touch,
-    Keys,
+/// Takes a choice, whether it is a row to tick or a thing to lay.
+async fn choose(by: By, page: &Page, key: &str) -> Result<()> {
+    let input = hook(&format!("choice-{key}"));
+    if page.count(&format!("label:has({input})")).await? > 0 {
+        by.choose(page, key).await
+    } else {
+        by.take(page, &input).await
+    }
 }
 
-impl By {
-    async fn take(self, page: &Page, css: &str) -> Result<()> {
-        page.see(css).await?;
-        match self {
-            Self::Touch => {
-                // Bars that stay in place may lie over what is at the rim.
-                page.run(&format!(
-                    "document.querySelector({}).scrollIntoView({{ block: 'center' }});",
-                    serde_json::json!(css)
-                ))
-                .await?;
-                page.tap(css).await
-            }
-            Self::Keys => page.enter(css).await,
+/// Marks the question as unsure.
+async fn choose_unsure(by: By, page: &Page) -> Result<()> {
+    let mark = hook("unsure");
+    match by {
+        By::Tap => by.take(page, &format!("label:has({mark})")).await,
+        By::Keys => {
+            page.tab_to(&mark).await?;
+            page.type_text(" ").await
         }
     }
+}
 
-    /// Takes a choice, whether it is a row to tick or a thing to lay.
-    async fn choose(self, page: &Page, key: &str) -> Result<()> {
-        let input = hook(&format!("choice-{key}"));
-        let row = format!("label:has({input})");
-        let is_row = page.count(&row).await? > 0;
-        match (self, is_row) {
-            (Self::Touch, true) => self.take(page, &row).await,
-            (Self::Keys, true) => {
-                page.run(&format!("document.querySelector('{input}').focus();"))
+/// Answers the question on screen as well as can be.
+async fn answer(by: By, page: &Page, question: &Question) -> Result<()> {
+    match question.best() {
+        Answer::One(key) => choose(by, page, &key).await,
+        Answer::Many(keys) => {
+            for key in keys {
+                choose(by, page, &key).await?;
+            }
+            Ok(())
+        }
+        // The order in which the pieces are shown is an answer too.
+        Answer::Order(_) => Ok(()),
+        Answer::Pairs(pairs) => {
+            for (left, right) in pairs {
+                let list = hook(&format!("pair-{left}"));
+                if page.count(&list).await? > 0 {
+                    page.run(&format!(
+                        "const list = document.querySelector('{list}'); list.value = {}; \
+                         list.dispatchEvent(new Event('change', {{ bubbles: true }}));",
+                        serde_json::json!(right)
+                    ))
                     .await?;
-                page.type_text(" ").await
-            }
-            (_, false) => self.take(page, &input).await,
-        }
-    }
-
-    /// Marks the question as unsure.
-    async fn choose_unsure(self, page: &Page) -> Result<()> {
-        let mark = hook("unsure");
-        match self {
-            Self::Touch => self.take(page, &format!("label:has({mark})")).await,
-            Self::Keys => {
-                page.tab_to(&mark).await?;
-                page.type_text(" ").await
-            }
-        }
-    }
-
-    /// Answers the question on screen as well as can be.
-    async fn answer(self, page: &Page, question: &Question) -> Result<()> {
-        match question.best() {
-            Answer::One(key) => self.choose(page, &key).await,
-            Answer::Many(keys) => {
-                for key in keys {
-                    self.choose(page, &key).await?;
                 }
-                Ok(())
             }
-            // The order in which the pieces are shown is an answer too.
-            Answer::Order(_) => Ok(()),
-            Answer::Pairs(pairs) => {
-                for (left, right) in pairs {
-                    let list = hook(&format!("pair-{left}"));
-                    if page.count(&list).await? > 0 {
-                        page.run(&format!(
-                            "const list = document.querySelector('{list}'); list.value = {}; \
-                             list.dispatchEvent(new Event('change', {{ bubbles: true }}));",
-                            serde_json::json!(right)
-                        ))
-                        .await?;
-                    }
-                }
-                Ok(())
-            }
-            Answer::Number(number) => page.fill(&hook("typed"), &number.to_string()).await,
+            Ok(())
         }
+        Answer::Number(number) => page.fill(&hook("typed"), &number.to_string()).await,
     }
 }
 
@@ -121,23 +87,16 @@ async fn with_questions(page: &Page, css: &str) -> Result<()> {
     page.see(css).await
 }
 
-async fn opened(site: &Site, fragment: &str) -> Result<Page> {
-    let page = Page::open(&Profile::new()?, Look::PHONE).await?;
-    page.go(&site.url(fragment)).await?;
-    page.ready().await?;
-    Ok(page)
-}
-
 async fn a_sitting(by: By) -> Result<()> {
     let (site, bank) = (Site::serve().await?, bank()?);
-    let page = opened(&site, "#/today").await?;
+    let page = Page::at(&site, "#/today", Look::PHONE).await?;
     by.take(&page, &hook("sit-5")).await?;
     with_questions(&page, &hook("composed")).await?;
     by.take(&page, &hook("begin")).await?;
     let first = on_screen(&page, &bank).await?;
     page.assert_accessible("a question of a sitting").await?;
     // Half an answer survives a reload, and so does the question.
-    by.choose_unsure(&page).await?;
+    choose_unsure(by, &page).await?;
     page.reload().await?;
     page.ready().await?;
     let again = on_screen(&page, &bank).await?;
@@ -151,7 +110,7 @@ async fn a_sitting(by: By) -> Result<()> {
     ensure!(unsure, "the mark was lost in the reload");
     for at in 0..3 {
         let question = on_screen(&page, &bank).await?;
-        by.answer(&page, &question).await?;
+        answer(by, &page, &question).await?;
         by.take(&page, &hook("answer")).await?;
         page.see(&hook("verdict")).await?;
         if !matches!(question.best(), Answer::Order(_) | Answer::Pairs(_)) {
@@ -176,7 +135,7 @@ async fn a_sitting(by: By) -> Result<()> {
 #[tokio::test]
 #[ignore = "needs a built site and a browser"]
 async fn a_sitting_of_five_minutes_is_played_by_touch() -> Result<()> {
-    a_sitting(By::Touch).await
+    a_sitting(By::Tap).await
 }
 
 #[tokio::test]
@@ -189,12 +148,12 @@ async fn a_sitting_of_five_minutes_is_played_by_keyboard() -> Result<()> {
 #[ignore = "needs a built site and a browser"]
 async fn a_form_is_flagged_paused_reloaded_and_handed_in() -> Result<()> {
     let (site, bank) = (Site::serve().await?, bank()?);
-    let page = opened(&site, "#/form").await?;
-    let by = By::Touch;
+    let page = Page::at(&site, "#/form", Look::PHONE).await?;
+    let by = By::Tap;
     with_questions(&page, &hook("begin-form")).await?;
     by.take(&page, &hook("begin-form")).await?;
     let first = on_screen(&page, &bank).await?;
-    by.answer(&page, &first).await?;
+    answer(by, &page, &first).await?;
     by.take(&page, &format!("label:has({})", hook("flag")))
         .await?;
     by.take(&page, &hook("next")).await?;
@@ -229,14 +188,14 @@ async fn a_form_is_flagged_paused_reloaded_and_handed_in() -> Result<()> {
 #[ignore = "needs a built site and a browser"]
 async fn a_shared_form_is_the_same_for_all_who_have_its_code() -> Result<()> {
     let (site, bank) = (Site::serve().await?, bank()?);
-    let page = opened(&site, "#/form").await?;
+    let page = Page::at(&site, "#/form", Look::PHONE).await?;
     with_questions(&page, &hook("make-code")).await?;
     page.tap(&hook("make-code")).await?;
     let code = page.text(&format!("{} a", hook("made-code"))).await?;
     let mut firsts = Vec::new();
     for _ in 0..2 {
         // A browser of its own each time.
-        let other = opened(&site, &format!("#/form/code/{code}")).await?;
+        let other = Page::at(&site, &format!("#/form/code/{code}"), Look::PHONE).await?;
         with_questions(&other, &hook("begin-code")).await?;
         other.tap(&hook("begin-code")).await?;
         firsts.push((
@@ -256,7 +215,7 @@ async fn a_shared_form_is_the_same_for_all_who_have_its_code() -> Result<()> {
 #[ignore = "needs a built site and a browser"]
 async fn an_examination_day_is_set_and_one_in_the_past_is_told() -> Result<()> {
     let site = Site::serve().await?;
-    let page = opened(&site, "#/plan").await?;
+    let page = Page::at(&site, "#/plan", Look::PHONE).await?;
     let set = |day: &'static str| {
         format!(
             "const field = document.querySelector('{}'); field.value = '{day}'; \

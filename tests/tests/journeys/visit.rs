@@ -47,11 +47,12 @@ pub enum By {
 }
 
 impl By {
+    /// Presses or follows what a selector finds.
     pub async fn take(self, page: &Page, css: &str) -> Result<()> {
+        page.see(css).await?;
         match self {
             Self::Tap => {
                 // Bars that stay in place may lie over what is at the rim.
-                page.see(css).await?;
                 page.run(&format!(
                     "document.querySelector({}).scrollIntoView({{ block: 'center' }});",
                     serde_json::json!(css)
@@ -63,7 +64,8 @@ impl By {
         }
     }
 
-    async fn choose(self, page: &Page, id: &str) -> Result<()> {
+    /// Ticks or takes a choice in a row of its own.
+    pub async fn choose(self, page: &Page, id: &str) -> Result<()> {
         let input = hook(&format!("choice-{id}"));
         match self {
             Self::Tap => Box::pin(self.take(page, &format!("label:has({input})"))).await,

@@ -1,7 +1,10 @@
 //! What goes out of an assignment: link, symbol, sheet, typed code, calendar,
 //! files for other systems.
 
-use super::{kept, way::Ways};
+use super::{
+    kept,
+    way::{Unreadable, Ways},
+};
 use crate::{
     assignments::{self, Outward, Symbol, bank, clinic_with, take_up},
     browser::{address::Address, build, clock, files, handing, printer},
@@ -59,12 +62,7 @@ pub fn IssuedScreen(
         }
         .into_any(),
         Err(fault) => view! {
-            <Page title="An assignment" over="Class" up>
-                <Notice tone=Tone::Attention>
-                    <p data-test="set-fault">{fault.to_string()}</p>
-                </Notice>
-                <TakeAway id />
-            </Page>
+            <Unreadable says={fault.to_string()}><TakeAway id /></Unreadable>
         }
         .into_any(),
     }

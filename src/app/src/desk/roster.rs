@@ -3,11 +3,7 @@
 use super::kept;
 use crate::{
     browser::{clock, files},
-    parts::{
-        announce::announcer,
-        notice::{Notice, Tone},
-        page::Page,
-    },
+    parts::{announce::announcer, notice::Fault, page::Page},
     place::{ClassPlace, Place},
 };
 use class::{
@@ -26,15 +22,6 @@ fn save(roster: &Roster) -> Result<(), String> {
 async fn taken_in(file: &web_sys::File) -> Result<Roster, String> {
     let bytes = files::read(file).await?;
     roster::read(&bytes).map_err(|error| error.to_string())
-}
-
-/// What went wrong.
-fn told(why: String) -> impl IntoView {
-    view! {
-        <Notice tone=Tone::Attention>
-            <p data-test="roster-fault">{why}</p>
-        </Notice>
-    }
 }
 
 /// The screen.
@@ -105,7 +92,7 @@ pub fn RosterScreen() -> impl IntoView {
             <p class="lead">
                 "Labels for seats, for your eyes: they stay on this device. No code carries them, and no file leaves with them unless you ask for it."
             </p>
-            {move || fault.get().map(told)}
+            <Fault says=fault test="roster-fault" />
             <ol class="dk-seats" data-test="seats">
                 <For each=move || rows.get() key=|seat| *seat children=row />
             </ol>

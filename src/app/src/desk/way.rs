@@ -1,6 +1,13 @@
-//! The ways between the screens of one assignment.
+//! What the screens of one assignment share: the ways between them, and what
+//! stands where it cannot be read.
 
-use crate::place::{ClassPlace, Place};
+use crate::{
+    parts::{
+        notice::{Notice, Tone},
+        page::Page,
+    },
+    place::{ClassPlace, Place},
+};
 use leptos::prelude::*;
 
 /// A row of tabs: what went out, hand-ins, report.
@@ -30,5 +37,24 @@ pub fn Ways(
         <nav class="tabs" aria-label="This assignment">
             <ul>{all.map(tab).collect_view()}</ul>
         </nav>
+    }
+}
+
+/// The page of an assignment that cannot be read any more.
+#[component]
+pub fn Unreadable(
+    /// Why, as a sentence.
+    says: String,
+    /// What can still be done with it.
+    #[prop(optional)]
+    children: Option<Children>,
+) -> impl IntoView {
+    view! {
+        <Page title="An assignment" over="Class" up=Place::Class(ClassPlace::Desk).fragment()>
+            <Notice tone=Tone::Attention>
+                <p data-test="set-fault">{says}</p>
+            </Notice>
+            {children.map(|children| children())}
+        </Page>
     }
 }

@@ -14,6 +14,7 @@ pub mod item_picker;
 pub mod lesson;
 pub mod level;
 pub mod mixing;
+pub mod more;
 pub mod notice;
 pub mod order;
 pub mod page;

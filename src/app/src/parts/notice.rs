@@ -31,6 +31,22 @@ impl Tone {
     }
 }
 
+/// What went wrong, as long as something did.
+#[component]
+pub fn Fault(
+    /// The sentence.
+    #[prop(into)]
+    says: Signal<Option<String>>,
+    /// What it is called in a journey.
+    test: &'static str,
+) -> impl IntoView {
+    move || {
+        says.get().map(|says| {
+            view! { <Notice tone=Tone::Attention><p data-test=test>{says}</p></Notice> }
+        })
+    }
+}
+
 /// A notice.
 #[component]
 pub fn Notice(

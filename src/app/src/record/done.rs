@@ -1,7 +1,11 @@
 //! Cases brought to their end and lessons read, the latest first.
 
 use crate::{
-    browser::clock, log::log, parts::order::in_order, place::Place, procedures::lesson_place,
+    browser::clock,
+    log::log,
+    parts::{more::More, order::in_order},
+    place::Place,
+    procedures::lesson_place,
     taught::catalogue,
 };
 use clinic::case::tray_reading;
@@ -49,21 +53,7 @@ fn Cases() -> impl IntoView {
         }
     };
     let shown = RwSignal::new(AT_ONCE);
-    let more = move || {
-        let left = finished.with(Vec::len).saturating_sub(shown.get());
-        (left > 0).then(|| {
-            view! {
-                <button
-                    type="button"
-                    class="button button-quiet"
-                    data-test="more-cases"
-                    on:click=move |_| shown.update(|shown| *shown += AT_ONCE)
-                >
-                    "Show more: " {left} " left"
-                </button>
-            }
-        })
-    };
+    let count = Signal::derive(move || finished.with(Vec::len));
     let rows = move || {
         let latest: Vec<_> = finished.with(|all| all.iter().take(shown.get()).cloned().collect());
         latest.into_iter().map(row).collect_view()
@@ -74,7 +64,15 @@ fn Cases() -> impl IntoView {
                 <section class="group" data-test="finished-cases">
                     <h2 class="stage-label">"Finished cases"</h2>
                     <ul class="rows">{rows}</ul>
-                    <div class="actions">{more}</div>
+                    <div class="actions">
+                        <More
+                            shown
+                            count
+                            at_once=AT_ONCE
+                            says=|left| format!("Show more: {left} left")
+                            test="more-cases"
+                        />
+                    </div>
                 </section>
             }
         })

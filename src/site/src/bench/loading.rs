@@ -3,14 +3,11 @@
 //! The measuring is done where the browsers are steered: by the programs
 //! `loading` and `answering` of the tests.
 
-use std::process::Command;
-
 use anyhow::Result;
 
 use crate::command;
 use crate::repo::Repo;
 use crate::test::browsers::Browsers;
-use crate::toolchain;
 
 /// Measures in a throttled Chromium and prints each time beside its budget.
 ///
@@ -20,20 +17,8 @@ pub fn measure(repo: &Repo) -> Result<()> {
     println!();
     let browser = Browsers::chromium(repo)?;
     for name in ["loading", "answering"] {
-        let mut program = Command::new(toolchain::cargo());
-        program
-            .args([
-                "run",
-                "--quiet",
-                "--package",
-                "trayward-tests",
-                "--bin",
-                name,
-            ])
-            .current_dir(repo.root());
-        browser.tell(&mut program, repo)?;
         command::run(
-            &mut program,
+            &mut browser.program(repo, name)?,
             "The page could not be measured in the browser.",
         )?;
     }

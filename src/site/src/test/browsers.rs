@@ -7,6 +7,7 @@ use anyhow::{Context, Result};
 
 use crate::needs::Need;
 use crate::repo::Repo;
+use crate::toolchain;
 
 /// Under these names the journeys find what they need in their environment.
 const TOOLS: [(Need, &str); 7] = [
@@ -47,6 +48,26 @@ impl Browsers {
             .map(|(need, name)| Ok((name, need.ensure(repo)?)))
             .collect::<Result<_>>()
             .map(Self)
+    }
+
+    /// A program of the tests that steers a browser, told where everything is.
+    ///
+    /// # Errors
+    /// When this very program cannot be found again.
+    pub fn program(&self, repo: &Repo, name: &str) -> Result<Command> {
+        let mut program = Command::new(toolchain::cargo());
+        program
+            .args([
+                "run",
+                "--quiet",
+                "--package",
+                "trayward-tests",
+                "--bin",
+                name,
+            ])
+            .current_dir(repo.root());
+        self.tell(&mut program, repo)?;
+        Ok(program)
     }
 
     /// Tells a program where everything is, the page and its server included.

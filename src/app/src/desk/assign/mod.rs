@@ -9,11 +9,7 @@ mod tasks;
 use super::kept;
 use crate::{
     browser::{address::Address, chance, clock},
-    parts::{
-        announce::announcer,
-        notice::{Notice, Tone},
-        page::Page,
-    },
+    parts::{announce::announcer, notice::Fault, page::Page},
     place::{ClassPlace, Place},
 };
 use draft::Draft;
@@ -52,17 +48,7 @@ pub fn AssignScreen() -> impl IntoView {
                 <tasks::Tasks draft />
                 <rules::Rules draft />
             </div>
-            {move || {
-                fault
-                    .get()
-                    .map(|says| {
-                        view! {
-                            <Notice tone=Tone::Attention>
-                                <p data-test="assign-fault">{says}</p>
-                            </Notice>
-                        }
-                    })
-            }}
+            <Fault says=fault test="assign-fault" />
             <div class="actions">
                 <button type="button" class="button" data-test="set-it" on:click=set>"Set it"</button>
             </div>

@@ -6,7 +6,7 @@ use crate::{
     parts::{
         announce::announcer,
         choice::{Choice, Choosable},
-        notice::{Notice, Tone},
+        notice::Fault,
         wanted::{booked, choose, flags, level_of, levels},
     },
     taught::catalogue,
@@ -161,17 +161,7 @@ fn Add(draft: Draft) -> impl IntoView {
                     }
                 />
             </label>
-            {move || {
-                fault
-                    .get()
-                    .map(|says| {
-                        view! {
-                            <Notice tone=Tone::Attention>
-                                <p data-test="add-fault">{says}</p>
-                            </Notice>
-                        }
-                    })
-            }}
+            <Fault says=fault test="add-fault" />
             <div class="actions">
                 <button type="button" class="button button-quiet" data-test="put-in" on:click=add>
                     "Put it in"

@@ -7,16 +7,12 @@ mod scanner;
 use super::{
     grading::{self, Going, Progress},
     kept,
-    way::Ways,
+    way::{Unreadable, Ways},
 };
 use crate::{
     assignments::clinic_with,
     browser::files,
-    parts::{
-        announce::announcer,
-        notice::{Notice, Tone},
-        page::Page,
-    },
+    parts::{announce::announcer, page::Page},
     place::{ClassPlace, Place},
     shell::NotHere,
 };
@@ -60,14 +56,7 @@ pub fn CollectScreen(
             }
             .into_any()
         }
-        Err(says) => view! {
-            <Page title="An assignment" over="Class" up>
-                <Notice tone=Tone::Attention>
-                    <p data-test="set-fault">{says}</p>
-                </Notice>
-            </Page>
-        }
-        .into_any(),
+        Err(says) => view! { <Unreadable says=says /> }.into_any(),
     }
 }
 

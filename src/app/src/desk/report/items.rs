@@ -1,7 +1,7 @@
 //! Items: how hard, how far they go with the others, and who takes what.
 
 use super::{Worked, competency, per_cent};
-use crate::parts::fold::Fold;
+use crate::parts::{fold::Fold, more::More};
 use class::report::{Gate, ItemReport, OptionReport};
 use leptos::prelude::*;
 use std::rc::Rc;
@@ -43,20 +43,6 @@ pub fn Items(
             with.map(options).collect_view()
         })
     };
-    let more = move || {
-        (shown.get() < count).then(|| {
-            view! {
-                <button
-                    type="button"
-                    class="button button-quiet"
-                    data-test="more-items"
-                    on:click=move |_| shown.update(|shown| *shown += AT_ONCE)
-                >
-                    "Show more of " {count} " items"
-                </button>
-            }
-        })
-    };
     view! {
         <section class="dk-section" hidden=count == 0>
             <h2>"Items"</h2>
@@ -81,7 +67,13 @@ pub fn Items(
                     <tbody>{rows}</tbody>
                 </table>
             </div>
-            {more}
+            <More
+                shown
+                count=count.into()
+                at_once=AT_ONCE
+                says=move |_| format!("Show more of {count} items")
+                test="more-items"
+            />
             <p class="hint">
                 "Difficulty is the share that had it right: the higher, the easier. r is the correlation with the score on the other items that every seat was asked, with its 95 per cent interval."
             </p>

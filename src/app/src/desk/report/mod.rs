@@ -10,7 +10,7 @@ mod trust;
 use super::{
     grading::{self, Going, Progress},
     kept,
-    way::Ways,
+    way::{Unreadable, Ways},
 };
 use crate::{
     assignments::clinic_with,
@@ -64,14 +64,7 @@ pub fn ReportScreen(
             </Page>
         }
         .into_any(),
-        Err(fault) => view! {
-            <Page title="An assignment" over="Class" up>
-                <Notice tone=Tone::Attention>
-                    <p data-test="set-fault">{fault.to_string()}</p>
-                </Notice>
-            </Page>
-        }
-        .into_any(),
+        Err(fault) => view! { <Unreadable says={fault.to_string()} /> }.into_any(),
     }
 }
 

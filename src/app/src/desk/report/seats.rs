@@ -1,6 +1,7 @@
 //! Seats by competency.
 
 use super::{Worked, competency};
+use crate::parts::more::More;
 use class::report::{Part, SeatReport};
 use leptos::prelude::*;
 use std::rc::Rc;
@@ -32,20 +33,6 @@ pub fn Seats(
                 .collect_view()
         })
     };
-    let more = move || {
-        (shown.get() < count).then(|| {
-            view! {
-                <button
-                    type="button"
-                    class="button button-quiet"
-                    data-test="more-seats"
-                    on:click=move |_| shown.update(|shown| *shown += AT_ONCE)
-                >
-                    "Show more of " {count} " seats"
-                </button>
-            }
-        })
-    };
     view! {
         <section class="dk-section" hidden=count == 0>
             <h2>"Seats by competency"</h2>
@@ -67,7 +54,13 @@ pub fn Seats(
                     <tbody>{rows}</tbody>
                 </table>
             </div>
-            {more}
+            <More
+                shown
+                count=count.into()
+                at_once=AT_ONCE
+                says=move |_| format!("Show more of {count} seats")
+                test="more-seats"
+            />
             <p class="hint">
                 "Right answers out of what was asked; acceptable ways count as right, an open one as wrong. “Give or take” is the error of measurement at that score, in items. A competency with few answers says little about a seat."
             </p>
