@@ -36,7 +36,7 @@ pub fn TodayScreen() -> impl IntoView {
                 <NextCase />
             </div>
             <AllDone />
-            <p>
+            <p class="today-further">
                 <a href=Place::Class(ClassPlace::Assignments).fragment() data-test="to-assignments">
                     "Assignments, and opening one by its code"
                 </a>
