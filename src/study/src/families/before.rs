@@ -74,7 +74,7 @@ fn write(desk: &Desk, fact: &[&str], chance: &mut Seed) -> Option<Draft> {
         stem: wording(
             chance,
             &[
-                "In {} “{}” always comes before “{}”. Why?",
+                "{}: “{}” always comes before “{}”. Why?",
                 "Why does {} need “{}” before “{}”?",
                 "You lay the tray for {}. Why does “{}” stand before “{}”?",
             ],

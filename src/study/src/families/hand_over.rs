@@ -58,7 +58,7 @@ fn write(desk: &Desk, fact: &[&str], chance: &mut Seed) -> Option<Draft> {
         stem: wording(
             chance,
             &[
-                "In {}, under “{}”, you hand this over: “{}”. How, and where?",
+                "{}, under “{}”: you hand over “{}”. How, and where?",
                 "During {}, under “{}”, the dentist holds out a hand for this: “{}”. Which hand-over is right?",
             ],
             &[

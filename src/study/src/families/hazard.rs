@@ -79,7 +79,7 @@ fn write(desk: &Desk, fact: &[&str], chance: &mut Seed) -> Option<Draft> {
             chance,
             &[
                 "This is a hazard of {}. Which of these belongs to it?",
-                "In {} you guard against this. Which of these goes with it?",
+                "{}: you guard against this. Which of these goes with it?",
             ],
             &[&within(&procedure.name)],
         ),

@@ -75,7 +75,7 @@ fn write(desk: &Desk, fact: &[&str], chance: &mut Seed) -> Option<Draft> {
             &[
                 "This has just been done in {}. What comes next?",
                 "You are in the middle of {}, and this is done. Which step follows?",
-                "In {}, what does the team do right after this?",
+                "{}: what does the team do right after this?",
             ],
             &[&within(&procedure.name)],
         ),

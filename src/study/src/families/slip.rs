@@ -75,7 +75,7 @@ fn write(desk: &Desk, fact: &[&str], chance: &mut Seed) -> Option<Draft> {
             chance,
             &[
                 "This goes wrong in {}. How is it mended, or kept from happening?",
-                "In {}, under “{}”, you see this slip. What is right?",
+                "{}, under “{}”: you see this slip. What is right?",
                 "A slip in {}: which of these belongs to it?",
             ],
             &[&within(&procedure.name), &step.phase],

@@ -99,14 +99,10 @@ pub(crate) fn capital(text: &str) -> String {
     }
 }
 
-/// The name of a procedure or plan inside a sentence; in quotation marks where
-/// it has a comma or colon of its own.
+/// The name of a procedure or plan inside a sentence: in quotation marks, since
+/// names of one kind take an article and others do not.
 pub(crate) fn within(name: &str) -> String {
-    if name.contains([',', ':']) {
-        format!("“{name}”")
-    } else {
-        lower(name)
-    }
+    format!("“{name}”")
 }
 
 /// With a small letter in front.

@@ -66,7 +66,7 @@ fn write(desk: &Desk, fact: &[&str], chance: &mut Seed) -> Option<Draft> {
             &[
                 "Who does this in {}?",
                 "A step of {}: whose is it?",
-                "In {}, who sees to this?",
+                "{}: who sees to this?",
             ],
             &[&within(&procedure.name)],
         ),

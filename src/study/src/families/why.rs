@@ -91,7 +91,7 @@ fn write(desk: &Desk, fact: &[&str], chance: &mut Seed) -> Option<Draft> {
             chance,
             &[
                 "On the tray for {} lies this item: “{}”. Why is it there?",
-                "In {} a step uses “{}”. What for?",
+                "{}: a step uses “{}”. What for?",
                 "A student asks you why the set-up for {} has this on it: “{}”. What do you answer?",
             ],
             &[&within(&procedure.name), item.name()],
