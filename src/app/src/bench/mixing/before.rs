@@ -3,6 +3,7 @@
 
 use super::{session::Session, way::Way};
 use crate::{
+    browser::scroll,
     parts::{
         choice::{Choice, Choosable},
         sources::SourceNotes,
@@ -87,7 +88,11 @@ pub fn Before(
                 type="button"
                 class="button"
                 data-test="open-bench"
-                on:click=move |_| session.begin(number(warmth), number(damp))
+                on:click=move |_| {
+                    session.begin(number(warmth), number(damp));
+                    // What takes the place of these choices is shorter.
+                    scroll::to_top();
+                }
             >
                 "Open the bench"
             </button>
