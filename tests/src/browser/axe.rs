@@ -29,6 +29,7 @@ impl Page {
     /// # Errors
     /// Each violation, with the elements that it concerns.
     pub async fn assert_accessible(&self, screen: &str) -> Result<()> {
+        self.whole().await?;
         let rules = std::fs::read_to_string(settings::path("TRAYWARD_AXE")?)
             .context("axe-core cannot be read.")?;
         if !self.value::<bool>("typeof axe === 'object'").await? {

@@ -53,6 +53,18 @@ impl Page {
         .await
     }
 
+    /// Waits until all parts of the screen are there.
+    ///
+    /// # Errors
+    /// When they do not come.
+    pub async fn whole(&self) -> Result<()> {
+        self.until(
+            "the screen to be whole",
+            "!document.body.hasAttribute('data-unfinished')",
+        )
+        .await
+    }
+
     /// Waits until this build is kept on the device and its worker serves the page.
     ///
     /// # Errors

@@ -2,6 +2,7 @@
 
 use crate::{
     parts::{
+        gradually::in_turn,
         notice::{Notice, Tone},
         page::Page,
         sources::SourceLine,
@@ -45,27 +46,7 @@ pub fn AboutScreen() -> impl IntoView {
 /// All sources, by kind, each with how well it is known.
 #[component]
 fn Sources() -> impl IntoView {
-    let groups: Vec<_> = KINDS
-        .into_iter()
-        .map(|(kind, title)| {
-            let sources: Vec<&Source> = catalogue()
-                .sources
-                .iter()
-                .filter(|source| source.kind == kind)
-                .collect();
-            (!sources.is_empty()).then(|| {
-                view! {
-                    <h3 class="stage-label">{title}</h3>
-                    <ul class="source-list">
-                        {sources
-                            .into_iter()
-                            .map(|source| view! { <li><SourceLine source /></li> })
-                            .collect_view()}
-                    </ul>
-                }
-            })
-        })
-        .collect();
+    let groups = in_turn(KINDS, 0, |(kind, title)| group(kind, title));
     let count = |reading| {
         let all = catalogue().sources.iter();
         all.filter(|source| source.reading == reading).count()
@@ -81,6 +62,19 @@ fn Sources() -> impl IntoView {
             {groups}
         </section>
     }
+}
+
+/// The sources of one kind; nothing where there are none.
+fn group(kind: SourceKind, title: &'static str) -> impl IntoView {
+    let all = catalogue().sources.iter();
+    let sources: Vec<&'static Source> = all.filter(|source| source.kind == kind).collect();
+    let line = |source| view! { <li><SourceLine source /></li> };
+    (!sources.is_empty()).then(|| {
+        view! {
+            <h3 class="stage-label">{title}</h3>
+            <ul class="source-list">{sources.into_iter().map(line).collect_view()}</ul>
+        }
+    })
 }
 
 const KINDS: [(SourceKind, &str); 8] = [

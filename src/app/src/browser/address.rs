@@ -23,6 +23,8 @@ struct Visits {
     last: usize,
     current: usize,
     depths: Vec<f64>,
+    /// Whether the reader came back to a place further down.
+    down: bool,
 }
 
 impl Address {
@@ -68,6 +70,12 @@ impl Address {
         self.place.set(place);
     }
 
+    /// Whether the reader has come back to a place further down on the screen,
+    /// which can be shown only when all above it is there.
+    pub fn comes_back_down(self) -> bool {
+        self.visits.with_value(|visits| visits.down)
+    }
+
     /// Notes which entry of the history this is, and gives the depth at which
     /// it was last left.
     fn arrive(self) -> f64 {
@@ -80,6 +88,7 @@ impl Address {
             visits.current = known.unwrap_or(visits.last + 1);
             visits.last = visits.last.max(visits.current);
             depth = visits.depths.get(visits.current).copied().unwrap_or(0.0);
+            visits.down = depth > 0.0;
         });
         if known.is_none()
             && let Some(history) = history()

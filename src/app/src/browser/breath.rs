@@ -1,19 +1,36 @@
 //! Letting the browser answer touches and draw in the middle of long work.
 
-use js_sys::Promise;
+use js_sys::{Function, Promise};
+use wasm_bindgen::JsValue;
 use wasm_bindgen_futures::JsFuture;
+use web_sys::Window;
 
 /// Gives way to everything that waits, and goes on after it.
 pub async fn take() {
+    when(|window, go_on| window.set_timeout_with_callback_and_timeout_and_arguments_0(go_on, 0))
+        .await;
+}
+
+/// Goes on after the screen has been painted as it is now.
+pub async fn after_paint() {
+    when(Window::request_animation_frame).await;
+    // A frame's callbacks run just before it is painted.
+    take().await;
+}
+
+/// Milliseconds by the browser's clock, to see how long work takes.
+pub fn moment() -> f64 {
+    js_sys::Date::now()
+}
+
+/// Waits for what the browser is asked to call. One that cannot goes on at its
+/// next chance.
+async fn when(ask: impl Fn(&Window, &Function) -> Result<i32, JsValue>) {
     let later = Promise::new(&mut |resolve, _| {
-        if let Some(window) = web_sys::window() {
-            // A browser that sets no timer goes on at the next chance it has.
-            let set = window.set_timeout_with_callback_and_timeout_and_arguments_0(&resolve, 0);
-            if set.is_ok() {
-                return;
-            }
+        let asked = web_sys::window().is_some_and(|window| ask(&window, &resolve).is_ok());
+        if !asked {
+            let _ = resolve.call0(&JsValue::NULL);
         }
-        let _ = resolve.call0(&wasm_bindgen::JsValue::NULL);
     });
     let _ = JsFuture::from(later).await;
 }

@@ -16,4 +16,5 @@ pub mod persistence;
 pub mod printer;
 pub mod scroll;
 pub mod storage;
+pub mod unfinished;
 pub mod update;

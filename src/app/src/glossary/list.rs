@@ -4,6 +4,7 @@ use super::said;
 use crate::{
     browser::scroll,
     parts::{
+        gradually::in_turn,
         page::Page,
         search::{self, Search},
     },
@@ -12,6 +13,9 @@ use crate::{
 };
 use catalogue::glossary::Term;
 use leptos::prelude::*;
+
+/// How many letters a screen shows at first.
+const AT_ONCE: usize = 1;
 
 /// The glossary.
 #[component]
@@ -40,10 +44,9 @@ pub fn GlossaryScreen() -> impl IntoView {
             }
         })
         .collect();
-    let sections: Vec<_> = letters
-        .into_iter()
-        .map(|(letter, terms)| view! { <Letter letter terms sought /> })
-        .collect();
+    let sections = in_turn(letters, AT_ONCE, move |(letter, terms)| {
+        view! { <Letter letter terms sought /> }
+    });
     view! {
         <Page title="Words of the trade" over="Procedures" up=Place::Procedures.fragment()>
             <Search label="Find a word" sought found everything=true test="word-search" />

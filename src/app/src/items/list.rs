@@ -3,6 +3,7 @@
 use crate::{
     parts::{
         drawing::ItemDrawing,
+        gradually::in_turn,
         page::Page,
         search::{self, Search},
     },
@@ -17,10 +18,9 @@ use leptos::prelude::*;
 pub fn ItemsScreen() -> impl IntoView {
     let catalogue = catalogue();
     let sought = RwSignal::new(String::new());
-    let families: Vec<_> = families()
-        .into_iter()
-        .map(|(name, members)| view! { <Family name members sought /> })
-        .collect();
+    let families = in_turn(families(), 1, move |(name, members)| {
+        view! { <Family name members sought /> }
+    });
     let found = Memo::new(move |_| {
         let sought = sought.get();
         catalogue

@@ -1,8 +1,8 @@
 //! The text of a lesson, with what is derived set into it.
 
 use super::{
-    advice::AdviceList, drawing::ItemDrawing, fold::Fold, item_link::ItemLink, mixing::MixingCard,
-    slips::SlipList, sources::SourceLine, steps::StepList, tray::TrayView,
+    advice::AdviceList, drawing::ItemDrawing, fold::Fold, gradually::in_turn, item_link::ItemLink,
+    mixing::MixingCard, slips::SlipList, sources::SourceLine, steps::StepList, tray::TrayView,
 };
 use crate::{
     place::{Place, View},
@@ -15,6 +15,9 @@ use catalogue::{
 use clinic::patient::Patient;
 use leptos::prelude::*;
 
+/// How many blocks a screen shows of a lesson at first, and a few more.
+const AT_ONCE: usize = 5;
+
 /// A lesson: its blocks, then the sources it names.
 #[component]
 pub fn LessonText(
@@ -22,13 +25,16 @@ pub fn LessonText(
     lesson: &'static Lesson,
 ) -> impl IntoView {
     let sources = Sources::of(&lesson.blocks);
+    let named = sources.clone();
+    let text = in_turn(&lesson.blocks, AT_ONCE, move |each| block(each, &sources));
     view! {
-        <div class="prose" data-test="lesson">{blocks(&lesson.blocks, &sources)}</div>
-        {sources.list()}
+        <div class="prose" data-test="lesson">{text}</div>
+        {named.list()}
     }
 }
 
 /// The sources of a lesson, numbered in the order they are first named.
+#[derive(Clone)]
 struct Sources(Vec<&'static SourceId>);
 
 impl Sources {

@@ -8,6 +8,7 @@ pub mod choice;
 pub mod condition;
 pub mod drawing;
 pub mod fold;
+pub mod gradually;
 pub mod icon;
 pub mod item_link;
 pub mod item_picker;

@@ -3,6 +3,7 @@
 
 use super::{
     fold::Fold,
+    gradually::in_turn,
     icon::{Icon, icon},
     item_link::{self, ItemLink},
     mixing::duration,
@@ -24,6 +25,9 @@ pub fn actor(who: Actor) -> &'static str {
         Actor::Team => "Both",
     }
 }
+
+/// How many stages are drawn at once: the first one fills a phone's screen.
+const AT_ONCE: usize = 1;
 
 /// Steps under the titles of their stages.
 #[component]
@@ -48,7 +52,7 @@ pub fn StepList(
             </section>
         }
     };
-    view! { <div class="steps" data-test="steps">{stages.into_iter().map(stage).collect_view()}</div> }
+    view! { <div class="steps" data-test="steps">{in_turn(stages, AT_ONCE, stage)}</div> }
 }
 
 fn one(step: Step) -> impl IntoView {

@@ -3,6 +3,7 @@
 
 use super::{
     drawing::ItemDrawing,
+    gradually::in_turn,
     icon::{Icon, icon},
     item_link,
     sources::SourceNotes,
@@ -12,6 +13,9 @@ use catalogue::{Item, items};
 use clinic::tray::{Change, Need, Stage, Tray, TrayItem};
 use leptos::prelude::*;
 
+/// How many stages of a tray a phone shows at first.
+const AT_ONCE: usize = 1;
+
 /// A tray in order of use.
 #[component]
 pub fn TrayView(
@@ -20,7 +24,7 @@ pub fn TrayView(
 ) -> impl IntoView {
     view! {
         <div class="tray" data-test="tray">
-            <ol class="tray-stages">{tray.stages.into_iter().map(stage).collect_view()}</ol>
+            <ol class="tray-stages">{in_turn(tray.stages, AT_ONCE, stage)}</ol>
         </div>
         {changes(tray.changes)}
     }

@@ -5,6 +5,7 @@ use crate::{
     parts::{
         capital::capital,
         drawing::ItemDrawing,
+        gradually::in_turn,
         icon::{Icon, icon},
         page::Page,
     },
@@ -20,7 +21,7 @@ pub fn AllPlatesScreen() -> impl IntoView {
     view! {
         <Page title="Plates" over="Procedures" up=Place::Procedures.fragment()>
             <p class="hint">"Open a family to see its drawings large, with the working ends, and to hide their names."</p>
-            <ul class="plate-families">{families.into_iter().map(family).collect_view()}</ul>
+            <ul class="plate-families">{in_turn(families, 4, family)}</ul>
         </Page>
     }
 }

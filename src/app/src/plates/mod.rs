@@ -12,6 +12,7 @@ pub use life_size::LifeSizeScreen;
 use catalogue::{Catalogue, Item};
 
 /// A family of items.
+#[derive(Clone)]
 struct Family {
     /// What it is called.
     name: &'static str,

@@ -14,6 +14,7 @@ mod table;
 
 use crate::{
     cards::WithCard,
+    parts::gradually::{InTurn, take_turns},
     place::{Supposed, View},
     procedures::{Chips, supposed_patient},
     taught::clinic,
@@ -66,14 +67,17 @@ pub fn TimeLine(
         let line = line();
         let mixes = line.time.windows.len();
         let mixed = (0..mixes).map(|at| view! { <CloseUp line=line.clone() at /> });
+        // The first thing that is shown is drawn at once.
+        take_turns(usize::from(mixes == 0));
+        let whole = line.clone();
         let none = (mixes == 0).then(|| {
             view! { <p class="hint" data-test="no-mix">"Nothing is mixed by hand in this visit."</p> }
         });
         view! {
             {mixed.collect_view()}
             {none}
-            <Overview line=line.clone() name=procedure.short.as_str() />
-            <Table line />
+            <InTurn><Overview line=whole.clone() name=procedure.short.as_str() /></InTurn>
+            <InTurn><Table line=line.clone() /></InTurn>
         }
     };
     view! {

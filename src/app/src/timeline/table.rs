@@ -4,7 +4,7 @@ use super::{
     Line,
     minutes::{at, lasting},
 };
-use crate::parts::{item_link::name, steps::actor};
+use crate::parts::{gradually::in_turn, item_link::name, steps::actor};
 use clinic::timing::{Slot, Window};
 use leptos::prelude::*;
 
@@ -14,26 +14,9 @@ pub fn Table(
     /// The time line.
     line: Line,
 ) -> impl IntoView {
-    let mut mixes = line.time.windows.clone();
-    mixes.sort_by_key(first);
-    mixes.reverse();
-    let mut rows = Vec::new();
-    let mut stage = String::new();
-    for (number, slot) in line.time.flow.iter().enumerate() {
-        // A mix stands after the step during which it is started.
-        while mixes
-            .last()
-            .is_some_and(|it| first(it) < i64::from(slot.from))
-        {
-            rows.extend(mixes.pop().map(|it| mix(&it).into_any()));
-        }
-        if slot.stage != stage {
-            stage.clone_from(&slot.stage);
-            rows.push(heading(&stage).into_any());
-        }
-        rows.push(step(slot, number + 1, line.critical(slot.place)).into_any());
-    }
-    rows.extend(mixes.iter().rev().map(|it| mix(it).into_any()));
+    let rows = rows(&line);
+    let stretches: Vec<_> = rows.chunks(A_STRETCH).map(<[Row]>::to_vec).collect();
+    let draw = |rows: Vec<Row>| rows.iter().map(Row::draw).collect::<Vec<_>>();
     view! {
         <section class="group">
             <h2 class="stage-label">"Minute by minute"</h2>
@@ -45,9 +28,61 @@ pub fn Table(
                         <th scope="col">"Takes"</th>
                     </tr>
                 </thead>
-                <tbody>{rows}</tbody>
+                <tbody>{in_turn(stretches, 1, draw)}</tbody>
             </table>
         </section>
+    }
+}
+
+/// How many rows are drawn together.
+const A_STRETCH: usize = 12;
+
+/// A row of the table.
+#[derive(Clone)]
+enum Row {
+    /// The title of a stage.
+    Stage(String),
+    /// A step with its number, and whether failing it fails the skill.
+    Step(Slot, usize, bool),
+    /// A mix that is started.
+    Mix(Window),
+}
+
+/// The rows in their order: a mix stands after the step during which it is started.
+fn rows(line: &Line) -> Vec<Row> {
+    let mut mixes = line.time.windows.clone();
+    mixes.sort_by_key(first);
+    mixes.reverse();
+    let mut rows = Vec::new();
+    let mut stage = "";
+    for (number, slot) in line.time.flow.iter().enumerate() {
+        while mixes
+            .last()
+            .is_some_and(|it| first(it) < i64::from(slot.from))
+        {
+            rows.extend(mixes.pop().map(Row::Mix));
+        }
+        if slot.stage != stage {
+            stage = &slot.stage;
+            rows.push(Row::Stage(stage.to_owned()));
+        }
+        rows.push(Row::Step(
+            slot.clone(),
+            number + 1,
+            line.critical(slot.place),
+        ));
+    }
+    rows.extend(mixes.into_iter().rev().map(Row::Mix));
+    rows
+}
+
+impl Row {
+    fn draw(&self) -> AnyView {
+        match self {
+            Self::Stage(title) => heading(title).into_any(),
+            Self::Step(slot, number, critical) => step(slot, *number, *critical).into_any(),
+            Self::Mix(window) => mix(window).into_any(),
+        }
     }
 }
 
