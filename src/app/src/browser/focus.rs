@@ -9,6 +9,17 @@ pub fn heading() {
     first("#main h1");
 }
 
+/// Gives up focus within the screen, before another takes its place. A browser
+/// that has to take it from an element it removes lays out both screens first,
+/// which takes a slow phone a tenth of a second.
+pub fn leave() {
+    let held = document().query_selector("#main :focus").ok().flatten();
+    if let Some(element) = held.and_then(|held| held.dyn_into::<HtmlElement>().ok()) {
+        // An element that does not let go loses focus when it is removed.
+        let _ = element.blur();
+    }
+}
+
 /// Moves focus to the first element that a selector finds, in the next frame,
 /// without scrolling. The element needs a tabindex if it is not a control.
 pub fn first(selector: impl Into<String>) {

@@ -37,6 +37,7 @@ pub fn Screen(
     });
     move || {
         let ground = ground.get();
+        focus::leave();
         match stage.get() {
             Stage::First if ground == Place::Today => view! { <TodayScreen /> }.into_any(),
             Stage::First => view! { <Elsewhere /> }.into_any(),
