@@ -2,13 +2,20 @@
 //! and a record of 10,000 events, and prints each time beside its budget.
 //! `cargo site bench` runs this.
 
-use anyhow::{Context, Result};
+use anyhow::{Context, Result, bail};
+use clinic::Clinic;
 use record::{
-    CaseAnswered, CaseFinished, CaseStarted, Log, MemoryStore, Moment, PerCent, SittingId, Verdict,
-    What, Writer,
+    CaseAnswered, CaseFinished, CaseStarted, Given, Log, MemoryStore, Moment, PerCent,
+    QuestionAnswered, SittingBegun, SittingEnded, SittingId, Verdict, What, Writer,
 };
 use serde_json::json;
-use std::fs;
+use std::{
+    fs,
+    path::Path,
+    rc::Rc,
+    time::{SystemTime, UNIX_EPOCH},
+};
+use study::question::Bank;
 use trayward_tests::browser::{Look, Page, Profile, Site, hook};
 
 /// How many times slower than this computer.
@@ -20,23 +27,40 @@ const TIMES: usize = 5;
 /// Events in the record.
 const EVENTS: u32 = 10_000;
 
-/// Milliseconds from asking for a screen to its next paint.
+/// Milliseconds between two events: all of them lie in the last three months.
+const APART: i64 = 90 * 86_400_000 / EVENTS as i64;
+
+/// Milliseconds from asking for a screen to its next paint. What lies below
+/// the first screenful may be drawn after it, in slices.
 const BUDGET: f64 = 100.0;
 
 /// Each screen that is opened, and what it is called here.
-const SCREENS: [(&str, &str); 9] = [
+const SCREENS: [(&str, &str); 22] = [
     ("Today", "#/today"),
     ("the procedures", "#/procedures"),
+    ("a lesson", "#/procedures/deep-caries-temporary"),
+    ("the steps", "#/procedures/deep-caries-temporary/steps"),
     ("a set-up", "#/procedures/deep-caries-temporary/set-up"),
     ("a time line", "#/procedures/deep-caries-temporary/time"),
+    ("the instruments", "#/items"),
     ("an instrument", "#/items/spoon-excavator-small"),
+    ("the plates", "#/plates"),
     ("a search", "#/find/spon"),
+    ("the words of the trade", "#/glossary"),
+    ("the cases", "#/cases"),
     (
         "a case, drawn from its seed",
         "#/cases/deeper-than-the-film/7",
     ),
+    ("a sitting", "#/sitting/5"),
+    ("practice forms", "#/form"),
+    ("the plan", "#/plan"),
+    ("progress", "#/progress"),
+    ("a family of questions", "#/questions/why"),
     ("the bench", "#/bench"),
+    ("the class", "#/class"),
     ("the record", "#/record"),
+    ("what the page is", "#/about"),
 ];
 
 #[tokio::main]
@@ -46,7 +70,7 @@ async fn main() -> Result<()> {
     page.go(&site.url("#/record")).await?;
     page.ready().await?;
     let file = folder.path().join("record.txt");
-    fs::write(&file, long_record())?;
+    fs::write(&file, long_record()?)?;
     page.give_file(&hook("import"), &file).await?;
     page.read(&hook("import-outcome"), "Added").await?;
     // Every area is fetched before anything is measured.
@@ -59,7 +83,7 @@ async fn main() -> Result<()> {
     for (name, address) in SCREENS {
         let mut times = Vec::new();
         for _ in 0..TIMES {
-            open(&page, "#/about").await?;
+            open(&page, "#/no-such-place").await?;
             times.push(open(&page, address).await?);
         }
         times.sort_by(f64::total_cmp);
@@ -101,22 +125,68 @@ async fn open(page: &Page, address: &str) -> Result<f64> {
         .context("The time was not taken.")
 }
 
-/// Cases of ten events each: a start, eight answers, an end.
-fn long_record() -> String {
+/// Three sittings for every case: answers to the questions of today's bank,
+/// over a quarter of a year, and cases of ten events each.
+fn long_record() -> Result<String> {
+    let content = Path::new(env!("CARGO_MANIFEST_DIR")).join("../content");
+    let Ok(read) = catalogue::source::read(&content) else {
+        bail!("The content has faults: run `cargo site check`.");
+    };
+    let bank = Bank::new(&Clinic::new(Rc::new(read)));
     let mut log = Log::open(MemoryStore::new(), Writer(1));
+    let begun = now() - i64::from(EVENTS) * APART;
     for index in 0..EVENTS {
         let at = Moment {
-            utc_ms: 1_764_055_845_000 + i64::from(index) * 30_000,
+            utc_ms: begun + i64::from(index) * APART,
             offset_min: 60,
         };
-        log.append(at, what(index));
+        let sitting = SittingId(u64::from(index / 10));
+        let what = match (index / 10 % 4, index % 10) {
+            (0, place) => case(sitting, index, place),
+            (_, 0) => What::SittingBegun(SittingBegun {
+                sitting,
+                minutes: 5,
+                questions: Vec::new(),
+            }),
+            (_, 9) => What::SittingEnded(SittingEnded { sitting }),
+            _ => answer(sitting, index, &bank),
+        };
+        log.append(at, what);
     }
-    log.export()
+    Ok(log.export())
 }
 
-fn what(index: u32) -> What {
-    let sitting = SittingId(u64::from(index / 10));
-    match index % 10 {
+fn now() -> i64 {
+    let since = SystemTime::now().duration_since(UNIX_EPOCH);
+    since.map_or(0, |since| {
+        i64::try_from(since.as_millis()).unwrap_or(i64::MAX)
+    })
+}
+
+fn answer(sitting: SittingId, index: u32, bank: &Bank) -> What {
+    // A stride without a common factor goes over all families.
+    let at = usize::try_from(index).unwrap_or(0) * 397 % bank.ids().len();
+    let right = !index.is_multiple_of(5);
+    What::QuestionAnswered(QuestionAnswered {
+        sitting,
+        question: bank.ids()[at].0.clone(),
+        wording: u64::from(index),
+        competency: "instruments".into(),
+        answer: Given::One("a".into()),
+        verdict: if right {
+            Verdict::Right
+        } else {
+            Verdict::Wrong
+        },
+        per_cent: PerCent::of(if right { 100 } else { 0 }),
+        hint: false,
+        unsure: index.is_multiple_of(7),
+        seconds: 14,
+    })
+}
+
+fn case(sitting: SittingId, index: u32, place: u32) -> What {
+    match place {
         0 => What::CaseStarted(CaseStarted {
             sitting,
             case: "deeper-than-the-film".into(),
