@@ -3,7 +3,7 @@
 
 use std::path::{Path, PathBuf};
 use std::process::Command;
-use std::sync::Once;
+use std::sync::{Mutex, Once, PoisonError};
 
 use anyhow::{Context, Result, bail};
 
@@ -144,7 +144,8 @@ impl Need {
         match self {
             Self::Geckodriver => command::run(
                 Command::new("cargo")
-                    .args(["install", "--quiet", "--locked", "--root"])
+                    // It steers a browser: quick to build counts more than quick to run.
+                    .args(["install", "--quiet", "--locked", "--debug", "--root"])
                     .arg(repo.tools())
                     .arg(format!("geckodriver@{GECKODRIVER_VERSION}")),
                 "geckodriver could not be built.",
@@ -171,7 +172,10 @@ impl Need {
 
 /// Installs a package of files: none of its scripts is run.
 fn install_npm(repo: &Repo, package: &str) -> Result<()> {
+    static ONE_AT_A_TIME: Mutex<()> = Mutex::new(());
     let npm = Need::Npm.ensure(repo)?;
+    // Two at once would spoil the folder for each other.
+    let _turn = ONE_AT_A_TIME.lock().unwrap_or_else(PoisonError::into_inner);
     command::run(
         Command::new(npm)
             .args(["install", "--silent", "--no-audit", "--no-fund"])
@@ -188,6 +192,7 @@ fn install_npm(repo: &Repo, package: &str) -> Result<()> {
 /// When this is no Debian system, we may not install there, or apt-get fails.
 pub fn install_debian(packages: &[&str]) -> Result<()> {
     static LISTS: Once = Once::new();
+    static ONE_AT_A_TIME: Mutex<()> = Mutex::new(());
     if on_path("apt-get").is_none() {
         bail!("This system has no apt-get, so nothing can be installed by itself.");
     }
@@ -204,6 +209,7 @@ pub fn install_debian(packages: &[&str]) -> Result<()> {
             .stdout(std::process::Stdio::null());
         apt
     };
+    let _turn = ONE_AT_A_TIME.lock().unwrap_or_else(PoisonError::into_inner);
     // An old list may still do, so a failure to renew it is no failure yet.
     LISTS.call_once(|| drop(command::run(apt().arg("update"), "")));
     command::run(

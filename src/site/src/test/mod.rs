@@ -4,6 +4,7 @@ pub mod browsers;
 mod tally;
 
 use std::process::Command;
+use std::thread;
 
 use anyhow::{Result, bail};
 
@@ -48,31 +49,48 @@ impl Part {
 pub fn test(repo: &Repo, options: &Options) -> Result<()> {
     let part = Part::read(options.word.as_deref())?;
     let mut tally = Tally::default();
-    if part != Part::Browser {
-        tally.check("Formatting", formatting(repo));
-        if part != Part::Quick {
-            tally.check("Linter", linter(repo));
+    thread::scope(|scope| -> Result<()> {
+        // Linking the page keeps one core busy for minutes: the other one tests meanwhile.
+        let walked = matches!(part, Part::Browser | Part::All);
+        let page = walked.then(|| scope.spawn(|| page(repo)));
+        if part != Part::Browser {
+            native(repo, part, &mut tally)?;
         }
-        let mut runner = cargo(repo, "test");
-        runner.args(["--workspace", "--no-fail-fast"]);
-        if part != Part::Quick {
-            schemas(repo, &mut runner, &mut tally);
+        if let Some(page) = page {
+            let page = page
+                .join()
+                .unwrap_or_else(|_| bail!("The build of the page stopped half-way."));
+            match page {
+                Ok(browsers) => {
+                    tally.check("Page", Ok(()));
+                    journeys(repo, &browsers, &mut tally)?;
+                }
+                Err(error) => {
+                    tally.check("Page", Err(error));
+                }
+            }
         }
-        tally.run(&mut runner)?;
-    }
-    if matches!(part, Part::Browser | Part::All)
-        && tally.check(
-            "Page",
-            build::into_folder(repo, Mode::Finished, &repo.dist()).map(drop),
-        )
-    {
-        journeys(repo, &mut tally)?;
-    }
+        Ok(())
+    })?;
     println!("\n{} passed, {} failed", tally.passed, tally.failed);
     if tally.failed > 0 {
         bail!("Not everything passed; what failed is told above.");
     }
     Ok(())
+}
+
+/// What needs no browser.
+fn native(repo: &Repo, part: Part, tally: &mut Tally) -> Result<()> {
+    tally.check("Formatting", formatting(repo));
+    if part != Part::Quick {
+        tally.check("Linter", linter(repo));
+    }
+    let mut runner = cargo(repo, "test");
+    runner.args(["--workspace", "--no-fail-fast"]);
+    if part != Part::Quick {
+        schemas(repo, &mut runner, tally);
+    }
+    tally.run(&mut runner)
 }
 
 /// Tells the native tests where the schemas of other systems' packages are.
@@ -115,15 +133,14 @@ fn linter(repo: &Repo) -> Result<()> {
     Ok(())
 }
 
+/// Builds the page, and finds what walks through it.
+fn page(repo: &Repo) -> Result<Browsers> {
+    build::into_folder(repo, Mode::Finished, &repo.dist())?;
+    Browsers::all(repo)
+}
+
 /// Each journey has a browser of its own; two at a time suit two cores.
-fn journeys(repo: &Repo, tally: &mut Tally) -> Result<()> {
-    let browsers = match Browsers::all(repo) {
-        Ok(browsers) => browsers,
-        Err(error) => {
-            tally.check("Browsers", Err(error));
-            return Ok(());
-        }
-    };
+fn journeys(repo: &Repo, browsers: &Browsers, tally: &mut Tally) -> Result<()> {
     let mut runner = cargo(repo, "test");
     runner.args([
         "--package",
