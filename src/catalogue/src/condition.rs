@@ -72,6 +72,7 @@ impl When {
         let mut reader = Reader {
             tokens: tokens(text)?,
             at: 0,
+            depth: 0,
         };
         let expr = reader.any()?;
         match reader.peek() {
@@ -161,9 +162,14 @@ fn tokens(text: &str) -> Result<Vec<String>, String> {
     Ok(tokens)
 }
 
+/// How deep 'not' and brackets may stand within one another: far more than
+/// anybody can follow, and no more than a stack holds.
+const DEEPEST: usize = 32;
+
 struct Reader {
     tokens: Vec<String>,
     at: usize,
+    depth: usize,
 }
 
 impl Reader {
@@ -212,12 +218,27 @@ impl Reader {
         Ok(one_or(parts, Expr::All))
     }
 
+    fn deeper(&mut self) -> Result<(), String> {
+        self.depth += 1;
+        if self.depth > DEEPEST {
+            return Err(format!(
+                "more than {DEEPEST} brackets and words 'not' stand within one another; say it in simpler conditions"
+            ));
+        }
+        Ok(())
+    }
+
     fn atom(&mut self) -> Result<Expr, String> {
         if self.take("not") {
-            return Ok(Expr::Not(Box::new(self.atom()?)));
+            self.deeper()?;
+            let inner = self.atom()?;
+            self.depth -= 1;
+            return Ok(Expr::Not(Box::new(inner)));
         }
         if self.take("(") {
+            self.deeper()?;
             let inner = self.any()?;
+            self.depth -= 1;
             return if self.take(")") {
                 Ok(inner)
             } else {
@@ -306,6 +327,16 @@ mod tests {
             )
         );
         assert!(When::parse("remaining-dentine <= 0.5").is_err());
+    }
+
+    #[test]
+    fn what_is_nested_too_deep_is_refused() {
+        for (open, close) in [("not ", ""), ("(", ")")] {
+            let nested = |n: usize| format!("{}a{}", open.repeat(n), close.repeat(n));
+            assert!(When::parse(&nested(DEEPEST)).is_ok());
+            assert!(When::parse(&nested(DEEPEST + 1)).is_err());
+            assert!(When::parse(&nested(100_000)).is_err());
+        }
     }
 
     #[test]

@@ -32,11 +32,16 @@ impl Path {
     }
 }
 
+/// A parsed document with the place of everything in it.
+pub(super) type Document<'f> = Spanned<DeTable<'f>>;
+
+/// Parses a document; none where it is no TOML.
+pub(super) fn document(text: &str) -> Option<Document<'_>> {
+    DeTable::parse(text).ok()
+}
+
 /// The byte offset of the deepest part of `path` that the document has.
-pub(super) fn offset(text: &str, path: &Path) -> usize {
-    let Ok(document) = DeTable::parse(text) else {
-        return 0;
-    };
+pub(super) fn offset(document: &Document<'_>, path: &Path) -> usize {
     let mut at = document.span().start;
     let mut value: Option<&Spanned<DeValue<'_>>> = None;
     let mut table = Some(document.get_ref());
@@ -81,9 +86,10 @@ mod tests {
             .entry(1)
             .field("uses")
             .field("probe");
-        assert_eq!(offset(text, &path), text.find("probe").unwrap());
+        let document = document(text).unwrap();
+        assert_eq!(offset(&document, &path), text.find("probe").unwrap());
         assert_eq!(
-            offset(text, &path.field("nothing")),
+            offset(&document, &path.field("nothing")),
             text.find("probe").unwrap()
         );
     }

@@ -1,4 +1,5 @@
-//! Reading `content/` from its source files, with every fault at once.
+//! Reading the source files of a catalogue, with every fault at once. They
+//! come from the folder `content/`, or from memory: see [`Files`].
 //!
 //! Files are read with serde; cross references are checked afterwards on the
 //! typed catalogue. A check knows where in the data it stands as a path such as
@@ -6,10 +7,13 @@
 
 mod check;
 mod fault;
+mod figures;
+mod files;
 mod locate;
 mod markdown;
 mod nearest;
 mod read;
 
 pub use fault::Fault;
-pub use read::read;
+pub use files::Files;
+pub use read::{Read, read, read_files};

@@ -2,9 +2,17 @@
 
 /// The known word with the fewest edits to `wrong`, if it is near enough to be meant.
 pub(super) fn nearest<'a>(wrong: &str, known: impl Iterator<Item = &'a str>) -> Option<&'a str> {
+    let long = wrong.chars().count();
     known
-        .map(|word| (edits(wrong, word), word))
-        .filter(|(edits, word)| *edits <= word.chars().count().max(3) / 3 + 1)
+        .map(|word| {
+            let own = word.chars().count();
+            (own.max(3) / 3 + 1, own, word)
+        })
+        // Words that differ that much in length need no comparing.
+        .filter(|(most, own, _)| own.abs_diff(long) <= *most)
+        .map(|(most, _, word)| (most, edits(wrong, word), word))
+        .filter(|(most, edits, _)| edits <= most)
+        .map(|(_, edits, word)| (edits, word))
         .min()
         .map(|(_, word)| word)
 }

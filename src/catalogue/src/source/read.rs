@@ -1,9 +1,10 @@
-//! Walking `content/` and reading every file into the schema.
+//! Reading every source file into the schema.
 
 use super::{
     check,
     fault::{Fault, line_and_column},
-    locate::{Path as DataPath, offset},
+    files::{Files, shown},
+    locate::{Document, Path as DataPath, document, offset},
     markdown,
 };
 use crate::{
@@ -12,9 +13,8 @@ use crate::{
 };
 use serde::{Deserialize, de::DeserializeOwned};
 use std::{
-    collections::HashMap,
-    fs,
-    path::{Path, PathBuf},
+    collections::{BTreeMap, HashMap},
+    path::Path,
 };
 
 /// Reads and checks the folder `content`.
@@ -22,18 +22,46 @@ use std::{
 /// # Errors
 /// Every fault found, sorted by place. A catalogue with a fault is never returned.
 pub fn read(content: &Path) -> Result<Catalogue, Vec<Fault>> {
+    read_files(&Files::read_folder(content)?).map(|read| read.catalogue)
+}
+
+/// A catalogue, and which file each thing in it was written in.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Read {
+    /// The catalogue.
+    pub catalogue: Catalogue,
+    /// For each kind (`instrument`, `rule`, `procedure`, `lesson` …) the file of
+    /// each entry, in the order of the catalogue.
+    pub written: BTreeMap<&'static str, Vec<String>>,
+}
+
+/// Reads and checks source files, wherever they are from.
+///
+/// # Errors
+/// Every fault found, sorted by place. A catalogue with a fault is never returned.
+pub fn read_files(files: &Files) -> Result<Read, Vec<Fault>> {
     let mut reading = Reading::default();
-    reading.walk(content);
+    reading.walk(files);
     if reading.faults.is_empty() {
         check::check(&mut reading);
     }
     if reading.faults.is_empty() {
-        return Ok(reading.catalogue);
+        let path = |origin: &Origin| reading.files[origin.file].0.to_owned();
+        let written = reading.origins.iter();
+        let written = written.map(|(list, all)| (*list, all.iter().map(path).collect()));
+        return Ok(Read {
+            written: written.collect(),
+            catalogue: reading.catalogue,
+        });
     }
     reading.faults.sort();
     reading.faults.dedup();
     Err(reading.faults)
 }
+
+/// The most faults that are told at once. Nobody mends more at a time, and a
+/// file from elsewhere may hold any number of them.
+const MOST_FAULTS: usize = 500;
 
 /// Where one entry of the catalogue was written.
 #[derive(Clone, Debug)]
@@ -44,16 +72,26 @@ pub(super) struct Origin {
 
 /// The catalogue as it is being read, with the place of everything in it.
 #[derive(Default)]
-pub(super) struct Reading {
+pub(super) struct Reading<'f> {
     pub catalogue: Catalogue,
-    files: Vec<(String, String)>,
+    files: Vec<(&'f str, &'f str)>,
+    /// The files in which a place was looked up, so that each is parsed for it once.
+    documents: HashMap<usize, Option<Document<'f>>>,
     origins: HashMap<&'static str, Vec<Origin>>,
     pub faults: Vec<Fault>,
 }
 
-impl Reading {
+impl<'f> Reading<'f> {
+    /// Whether no further fault is taken in.
+    pub fn is_full(&self) -> bool {
+        self.faults.len() >= MOST_FAULTS
+    }
+
     /// Reports a fault at `path` below the `index`-th entry of `list`.
     pub fn report(&mut self, list: &'static str, index: usize, path: &DataPath, message: String) {
+        if self.is_full() {
+            return;
+        }
         let Some(origin) = self.origins.get(list).and_then(|o| o.get(index)) else {
             self.faults.push(Fault {
                 file: format!("content ({list})"),
@@ -63,106 +101,112 @@ impl Reading {
             });
             return;
         };
-        let (name, text) = &self.files[origin.file];
+        let file = origin.file;
         let whole = DataPath(origin.path.0.iter().chain(&path.0).cloned().collect());
-        let (line, column) = line_and_column(text, offset(text, &whole));
-        self.faults.push(Fault {
-            file: name.clone(),
-            line,
-            column,
-            message,
-        });
+        let at = self.offset(file, &whole);
+        self.report_at(file, at, message);
     }
 
     /// Reports a fault at a byte offset of the file that the entry stands in.
     fn report_at(&mut self, file: usize, at: usize, message: String) {
-        let (name, text) = &self.files[file];
+        if self.is_full() {
+            return;
+        }
+        let (name, text) = self.files[file];
         let (line, column) = line_and_column(text, at);
         self.faults.push(Fault {
-            file: name.clone(),
+            file: shown(name),
             line,
             column,
             message,
         });
     }
 
-    fn walk(&mut self, content: &Path) {
-        self.list(&content.join("sources.toml"), "source", |c| &mut c.sources);
-        self.list(&content.join("blueprint.toml"), "competency", |c| {
+    fn offset(&mut self, file: usize, path: &DataPath) -> usize {
+        let text = self.files[file].1;
+        let document = self.documents.entry(file).or_insert_with(|| document(text));
+        document
+            .as_ref()
+            .map_or(0, |document| offset(document, path))
+    }
+
+    fn walk(&mut self, files: &'f Files) {
+        self.list(files, "sources.toml", "source", |c| &mut c.sources);
+        // A pack brings sources of its own beside those that are there.
+        for file in files.within("sources", ".toml") {
+            self.list(files, file, "source", |c| &mut c.sources);
+        }
+        self.list(files, "blueprint.toml", "competency", |c| {
             &mut c.competencies
         });
-        self.list(&content.join("recall.toml"), "check", |c| &mut c.checks);
-        for file in toml_files(&content.join("findings"), self) {
-            self.findings(&file);
+        self.list(files, "recall.toml", "check", |c| &mut c.checks);
+        for file in self.folder(files, "findings") {
+            self.findings(files, file);
         }
-        for file in toml_files(&content.join("instruments"), self) {
-            self.list(&file, "instrument", |c| &mut c.instruments);
+        self.lists(files, "instruments", "instrument", |c| &mut c.instruments);
+        self.lists(files, "materials", "material", |c| &mut c.materials);
+        self.lists(files, "kinetics", "kinetics", |c| &mut c.kinetics);
+        self.lists(files, "plans", "plan", |c| &mut c.plans);
+        self.lists(files, "rules", "rule", |c| &mut c.rules);
+        self.list(files, "stops.toml", "stop", |c| &mut c.stops);
+        self.list(files, "glossary.toml", "term", |c| &mut c.glossary);
+        self.lists(files, "preference-cards", "card", |c| &mut c.cards);
+        self.lists(files, "cases", "case", |c| &mut c.cases);
+        for file in self.folder(files, "drawings") {
+            self.drawings(files, file);
         }
-        for file in toml_files(&content.join("materials"), self) {
-            self.list(&file, "material", |c| &mut c.materials);
+        self.numbers(files);
+        for id in files.folders("procedures") {
+            self.procedure(files, id);
         }
-        for file in toml_files(&content.join("kinetics"), self) {
-            self.list(&file, "kinetics", |c| &mut c.kinetics);
+        for file in files.within("lessons", ".md") {
+            let name = file.rsplit('/').next().unwrap_or_default();
+            let id = name.strip_suffix(".md").unwrap_or(name);
+            self.lesson(files, file, id, None);
         }
-        for file in toml_files(&content.join("plans"), self) {
-            self.list(&file, "plan", |c| &mut c.plans);
+    }
+
+    /// The TOML files of a folder; without any it is a fault.
+    fn folder(&mut self, files: &'f Files, folder: &'static str) -> Vec<&'f str> {
+        let found: Vec<&str> = files.within(folder, ".toml").collect();
+        if found.is_empty() {
+            self.faults.push(Fault {
+                file: shown(folder),
+                line: 1,
+                column: 1,
+                message: "the folder holds no file; it has to be there".into(),
+            });
         }
-        for file in toml_files(&content.join("rules"), self) {
-            self.list(&file, "rule", |c| &mut c.rules);
-        }
-        self.list(&content.join("stops.toml"), "stop", |c| &mut c.stops);
-        self.list(&content.join("glossary.toml"), "term", |c| &mut c.glossary);
-        for file in toml_files(&content.join("preference-cards"), self) {
-            self.list(&file, "card", |c| &mut c.cards);
-        }
-        for file in toml_files(&content.join("cases"), self) {
-            self.list(&file, "case", |c| &mut c.cases);
-        }
-        for file in toml_files(&content.join("drawings"), self) {
-            self.drawings(&file);
-        }
-        self.numbers(&content.join("numbers"));
-        for folder in entries(&content.join("procedures"), self) {
-            if folder.is_dir() {
-                self.procedure(&folder);
-            }
-        }
-        for file in entries(&content.join("lessons"), self) {
-            if file.extension().is_some_and(|e| e == "md") {
-                self.lesson(&file, &stem(&file), None);
-            }
-        }
+        found
     }
 
     /// Takes in a file's text and returns its index.
-    fn open(&mut self, path: &Path) -> Option<usize> {
-        let name = shown(path);
-        match fs::read_to_string(path) {
-            Ok(text) => {
-                self.files.push((name, text));
-                Some(self.files.len() - 1)
-            }
-            Err(error) => {
-                let message =
-                    format!("cannot be read ({error}); the file has to be there, as UTF-8 text");
-                self.faults.push(Fault {
-                    file: name,
-                    line: 1,
-                    column: 1,
-                    message,
-                });
-                None
-            }
-        }
+    fn open(&mut self, files: &'f Files, path: &str) -> Option<usize> {
+        let Some((path, text)) = files.entry(path) else {
+            self.faults.push(Fault {
+                file: shown(path),
+                line: 1,
+                column: 1,
+                message: "is missing; the file has to be there, as UTF-8 text".into(),
+            });
+            return None;
+        };
+        self.files.push((path, text));
+        Some(self.files.len() - 1)
     }
 
-    fn parse<T: DeserializeOwned>(&mut self, path: &Path) -> Option<(usize, T)> {
-        let file = self.open(path)?;
-        match toml::from_str(&self.files[file].1) {
+    fn parse<T: DeserializeOwned>(&mut self, files: &'f Files, path: &str) -> Option<(usize, T)> {
+        let file = self.open(files, path)?;
+        match toml::from_str(self.files[file].1) {
             Ok(value) => Some((file, value)),
             Err(error) => {
                 let at = error.span().map_or(0, |s| s.start);
-                self.report_at(file, at, error.message().replace('\n', " "));
+                let message = error.message().replace('\n', " ");
+                let message = match message.contains("recurs") {
+                    true => "brackets and tables stand too deep within one another".into(),
+                    false => message,
+                };
+                self.report_at(file, at, message);
                 None
             }
         }
@@ -178,18 +222,19 @@ impl Reading {
     }
 
     /// Reads a file that is one list of tables under one name.
-    fn list<T: DeserializeOwned>(
+    pub(super) fn list<T: DeserializeOwned>(
         &mut self,
-        path: &Path,
+        files: &'f Files,
+        path: &str,
         name: &'static str,
         of: fn(&mut Catalogue) -> &mut Vec<T>,
     ) {
-        let Some((file, mut tables)) = self.parse::<HashMap<String, Vec<T>>>(path) else {
+        let Some((file, mut tables)) = self.parse::<HashMap<String, Vec<T>>>(files, path) else {
             return;
         };
         let list = tables.remove(name).unwrap_or_default();
         for other in tables.keys() {
-            let at = offset(&self.files[file].1, &DataPath::default().field(other));
+            let at = self.offset(file, &DataPath::default().field(other));
             self.report_at(
                 file,
                 at,
@@ -200,7 +245,20 @@ impl Reading {
         of(&mut self.catalogue).extend(list);
     }
 
-    fn findings(&mut self, path: &Path) {
+    /// Reads every file of a folder of such files.
+    fn lists<T: DeserializeOwned>(
+        &mut self,
+        files: &'f Files,
+        folder: &'static str,
+        name: &'static str,
+        of: fn(&mut Catalogue) -> &mut Vec<T>,
+    ) {
+        for file in self.folder(files, folder) {
+            self.list(files, file, name, of);
+        }
+    }
+
+    fn findings(&mut self, files: &'f Files, path: &str) {
         #[derive(Deserialize)]
         #[serde(deny_unknown_fields)]
         struct File {
@@ -209,7 +267,7 @@ impl Reading {
             #[serde(default)]
             impossible: Vec<crate::findings::Impossible>,
         }
-        if let Some((file, read)) = self.parse::<File>(path) {
+        if let Some((file, read)) = self.parse::<File>(files, path) {
             self.place("finding", file, read.finding.len());
             self.place("impossible", file, read.impossible.len());
             self.catalogue.findings.extend(read.finding);
@@ -217,53 +275,19 @@ impl Reading {
         }
     }
 
-    /// The lists of figures, one file each.
-    fn numbers(&mut self, folder: &Path) {
-        let at = |name: &str| folder.join(name);
-        self.list(&at("solutions.toml"), "solution", |c| {
-            &mut c.numbers.solutions
-        });
-        self.list(&at("dose-rules.toml"), "dose-rules", |c| {
-            &mut c.numbers.dose_rules
-        });
-        self.list(
-            &at("vasoconstrictor-limits.toml"),
-            "vasoconstrictor-limit",
-            |c| &mut c.numbers.vasoconstrictor_limits,
-        );
-        self.list(&at("teeth.toml"), "tooth", |c| &mut c.numbers.teeth);
-        self.list(&at("formulas.toml"), "formula", |c| &mut c.numbers.formulas);
-        self.list(&at("burs.toml"), "bur", |c| &mut c.numbers.burs);
-        self.list(&at("bur-codes.toml"), "bur-code", |c| {
-            &mut c.numbers.bur_codes
-        });
-        self.list(&at("file-sizes.toml"), "file-size", |c| {
-            &mut c.numbers.file_sizes
-        });
-        self.list(&at("needles.toml"), "needle", |c| &mut c.numbers.needles);
-        self.list(&at("cycles.toml"), "cycle", |c| &mut c.numbers.cycles);
-        self.list(&at("limits.toml"), "limit", |c| &mut c.numbers.limits);
-        self.list(&at("proportions.toml"), "proportion", |c| {
-            &mut c.numbers.proportions
-        });
-        self.list(&at("figures.toml"), "figure", |c| &mut c.numbers.figures);
-    }
-
-    fn drawings(&mut self, path: &Path) {
-        if let Some((file, read)) = self.parse::<drawing::Sheet>(path) {
+    fn drawings(&mut self, files: &'f Files, path: &str) {
+        if let Some((file, read)) = self.parse::<drawing::Sheet>(files, path) {
             self.place("drawing", file, read.drawing.len());
             let pairs = read.drawing.into_iter().map(|e| (ItemId(e.id), e.form));
             self.catalogue.drawings.extend(pairs);
         }
     }
 
-    fn procedure(&mut self, folder: &Path) {
-        let id = stem(folder);
-        if let Some((file, procedure)) =
-            self.parse::<crate::procedures::Procedure>(&folder.join("procedure.toml"))
-        {
+    fn procedure(&mut self, files: &'f Files, id: &str) {
+        let path = format!("procedures/{id}/procedure.toml");
+        if let Some((file, procedure)) = self.parse::<crate::procedures::Procedure>(files, &path) {
             if procedure.id.as_str() != id {
-                let at = offset(&self.files[file].1, &DataPath::default().field("id"));
+                let at = self.offset(file, &DataPath::default().field("id"));
                 self.report_at(
                     file,
                     at,
@@ -276,16 +300,15 @@ impl Reading {
             });
             self.catalogue.procedures.push(procedure);
         }
-        self.lesson(
-            &folder.join("lesson.md"),
-            &id,
-            Some(&ProcedureId(id.clone())),
-        );
+        let lesson = format!("procedures/{id}/lesson.md");
+        self.lesson(files, &lesson, id, Some(&ProcedureId(id.into())));
     }
 
-    fn lesson(&mut self, path: &Path, id: &str, procedure: Option<&ProcedureId>) {
-        let Some(file) = self.open(path) else { return };
-        match markdown::lesson(LessonId(id.into()), procedure, &self.files[file].1) {
+    fn lesson(&mut self, files: &'f Files, path: &str, id: &str, procedure: Option<&ProcedureId>) {
+        let Some(file) = self.open(files, path) else {
+            return;
+        };
+        match markdown::lesson(LessonId(id.into()), procedure, self.files[file].1) {
             Ok(lesson) => {
                 self.origins.entry("lesson").or_default().push(Origin {
                     file,
@@ -307,44 +330,4 @@ impl Reading {
         let at = self.files[file].1.find(near).unwrap_or(0);
         self.report_at(file, at, message);
     }
-}
-
-fn entries(folder: &Path, reading: &mut Reading) -> Vec<PathBuf> {
-    match fs::read_dir(folder) {
-        Ok(read) => {
-            let mut paths: Vec<PathBuf> = read.filter_map(|e| Some(e.ok()?.path())).collect();
-            paths.sort();
-            paths
-        }
-        Err(error) => {
-            let message = format!("the folder cannot be read ({error}); it has to be there");
-            reading.faults.push(Fault {
-                file: shown(folder),
-                line: 1,
-                column: 1,
-                message,
-            });
-            Vec::new()
-        }
-    }
-}
-
-fn toml_files(folder: &Path, reading: &mut Reading) -> Vec<PathBuf> {
-    let mut files = entries(folder, reading);
-    files.retain(|f| f.extension().is_some_and(|e| e == "toml"));
-    files
-}
-
-fn stem(path: &Path) -> String {
-    path.file_stem()
-        .unwrap_or_default()
-        .to_string_lossy()
-        .into_owned()
-}
-
-/// The path as it is shown: from the folder named `content` on.
-fn shown(path: &Path) -> String {
-    let parts: Vec<_> = path.iter().map(|p| p.to_string_lossy()).collect();
-    let from = parts.iter().rposition(|p| p == "content").unwrap_or(0);
-    parts[from..].join("/")
 }

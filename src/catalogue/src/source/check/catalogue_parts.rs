@@ -9,7 +9,7 @@ use crate::{
 };
 use std::collections::HashSet;
 
-impl Checker<'_> {
+impl Checker<'_, '_> {
     pub(super) fn parts(&mut self, catalogue: &Catalogue) {
         self.ids(catalogue);
         self.blueprint(catalogue);
@@ -214,6 +214,9 @@ impl Checker<'_> {
         });
         self.sources(at, &mixing.sources);
         self.text(at, "ready", &mixing.ready);
+        self.lasts(&at.field("mix-seconds"), Some(mixing.mix_seconds));
+        self.lasts(&at.field("work-seconds"), Some(mixing.work_seconds));
+        self.lasts(&at.field("set-seconds"), mixing.set_seconds);
         if mixing.work_seconds.to < mixing.mix_seconds.from {
             let message =
                 "the working time is over before the mix is; both count from the start of the mix";

@@ -9,7 +9,7 @@ use crate::{
 };
 use std::collections::BTreeMap;
 
-impl Checker<'_> {
+impl Checker<'_, '_> {
     pub(super) fn condition(&mut self, at: &At, when: &When) {
         let mut sound = true;
         for atom in when.expr().atoms() {

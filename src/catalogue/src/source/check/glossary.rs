@@ -4,7 +4,7 @@ use super::{At, Checker};
 use crate::{Catalogue, glossary::See};
 use std::collections::HashMap;
 
-impl Checker<'_> {
+impl Checker<'_, '_> {
     pub(super) fn glossary(&mut self, catalogue: &Catalogue) {
         let mut forms: HashMap<String, &str> = HashMap::new();
         let mut before = String::new();

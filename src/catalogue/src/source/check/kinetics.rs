@@ -10,7 +10,7 @@ use crate::{
 };
 use std::collections::HashSet;
 
-impl Checker<'_> {
+impl Checker<'_, '_> {
     pub(super) fn kinetics(&mut self, catalogue: &Catalogue) {
         let mut seen = HashSet::new();
         for (i, kinetics) in catalogue.kinetics.iter().enumerate() {

@@ -15,7 +15,7 @@ enum Reference<'l> {
     Mixing(&'l str),
 }
 
-impl Checker<'_> {
+impl Checker<'_, '_> {
     pub(super) fn lessons(&mut self, catalogue: &Catalogue) {
         for (i, lesson) in catalogue.lessons.iter().enumerate() {
             let mut references = Vec::new();

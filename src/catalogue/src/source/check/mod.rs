@@ -14,12 +14,12 @@ mod procedures;
 mod reasoning;
 
 use super::{locate::Path, nearest::nearest, read::Reading};
-use crate::ids::SourceId;
+use crate::{ids::SourceId, quantity::Span};
 use known::Known;
 use std::collections::BTreeSet;
 
 /// Checks everything and leaves the faults in `reading`.
-pub(super) fn check(reading: &mut Reading) {
+pub(super) fn check(reading: &mut Reading<'_>) {
     let catalogue = std::mem::take(&mut reading.catalogue);
     let mut checker = Checker {
         known: Known::of(&catalogue),
@@ -35,9 +35,15 @@ pub(super) fn check(reading: &mut Reading) {
     reading.catalogue = catalogue;
 }
 
-struct Checker<'r> {
+/// The longest that something lasts, in seconds.
+const LONGEST: u32 = 4 * 60 * 60;
+
+/// The farthest that a return visit lies ahead, in days.
+const MOST_DAYS: u32 = 3650;
+
+struct Checker<'r, 'f> {
     known: Known,
-    reading: &'r mut Reading,
+    reading: &'r mut Reading<'f>,
 }
 
 /// The place that a check stands at: an entry of a list, and a path below it.
@@ -72,7 +78,7 @@ impl At {
     }
 }
 
-impl Checker<'_> {
+impl Checker<'_, '_> {
     fn report(&mut self, at: &At, message: String) {
         self.reading.report(at.list, at.index, &at.path, message);
     }
@@ -80,7 +86,7 @@ impl Checker<'_> {
     /// Reports `id` unless it is among `known`; names the nearest known one.
     fn wants(&mut self, at: &At, what: &str, id: &str, known: fn(&Known) -> &BTreeSet<String>) {
         let known = known(&self.known);
-        if known.contains(id) {
+        if known.contains(id) || self.reading.is_full() {
             return;
         }
         let message = match nearest(id, known.iter().map(String::as_str)) {
@@ -101,6 +107,23 @@ impl Checker<'_> {
         }
         for (i, source) in sources.iter().enumerate() {
             self.wants(&at.entry(i), "source", source.as_str(), |k| &k.sources);
+        }
+    }
+
+    /// No part of a visit, and no mix, lasts longer than anybody works at it.
+    fn lasts(&mut self, at: &At, seconds: Option<Span>) {
+        if seconds.is_some_and(|span| span.to > LONGEST) {
+            self.report(
+                at,
+                format!("{LONGEST} seconds, which are four hours, are the most"),
+            );
+        }
+    }
+
+    /// A return visit is within ten years.
+    fn within_years(&mut self, at: &At, days: Span) {
+        if days.to > MOST_DAYS {
+            self.report(at, format!("{MOST_DAYS} days, ten years, are the most"));
         }
     }
 

@@ -10,7 +10,7 @@ use crate::{
 };
 use std::collections::BTreeSet;
 
-impl Checker<'_> {
+impl Checker<'_, '_> {
     pub(super) fn numbers(&mut self, catalogue: &Catalogue) {
         let numbers = &catalogue.numbers;
         self.figures_named(numbers);

@@ -7,16 +7,24 @@ use crate::{
     ids::{ItemId, ProcedureId},
     procedures::{Procedure, ProcedureKind, Step, Uses},
 };
-use std::collections::HashSet;
+use std::collections::{HashMap, HashSet};
 
-impl Checker<'_> {
+impl Checker<'_, '_> {
     pub(super) fn procedures(&mut self, catalogue: &Catalogue) {
+        let mut sizes = Sizes::default();
         for (i, procedure) in catalogue.procedures.iter().enumerate() {
-            self.procedure(&At::new("procedure", i), procedure, catalogue);
+            let size = sizes.of(procedure, catalogue);
+            self.procedure(&At::new("procedure", i), procedure, size, catalogue);
         }
     }
 
-    fn procedure(&mut self, at: &At, procedure: &Procedure, catalogue: &Catalogue) {
+    fn procedure(
+        &mut self,
+        at: &At,
+        procedure: &Procedure,
+        size: Option<usize>,
+        catalogue: &Catalogue,
+    ) {
         self.text(at, "purpose", &procedure.purpose);
         self.wants(
             &at.field("competency"),
@@ -38,12 +46,18 @@ impl Checker<'_> {
             self.step(&at, step, catalogue);
             self.placing(&at, step, procedure, i);
         }
-        if includes_itself(&procedure.id, procedure, catalogue, 0) {
-            self.report(
-                &at.field("id"),
-                "the procedure includes itself by way of its set-ups".into(),
-            );
-            return;
+        let size_fault = match size {
+            None => Some(
+                "the procedure, or a set-up in it, includes itself by way of its set-ups"
+                    .to_owned(),
+            ),
+            Some(size) if size > MOST_STEPS => Some(format!(
+                "the procedure has {size} steps with those of its set-ups; {MOST_STEPS} are the most"
+            )),
+            Some(_) => None,
+        };
+        if let Some(message) = size_fault {
+            return self.report(&at.field("id"), message);
         }
         let mut used = HashSet::new();
         collect_items(procedure, catalogue, &mut used);
@@ -80,6 +94,7 @@ impl Checker<'_> {
                 let message = "the step has no duration; write seconds = [least, most]";
                 self.report(at, message.into());
             }
+            self.lasts(&at.field("seconds"), step.seconds);
         }
         if let Some(material) = &step.mixes {
             self.wants(&at.field("mixes"), "material", material.as_str(), |k| {
@@ -199,23 +214,34 @@ impl Checker<'_> {
     }
 }
 
-fn includes_itself(
-    root: &ProcedureId,
-    procedure: &Procedure,
-    catalogue: &Catalogue,
-    depth: usize,
-) -> bool {
-    procedure
-        .steps
-        .iter()
-        .filter_map(|s| s.include.as_ref())
-        .any(|included| {
-            included == root
-                || depth < catalogue.procedures.len()
-                    && catalogue
-                        .procedure(included)
-                        .is_some_and(|inner| includes_itself(root, inner, catalogue, depth + 1))
-        })
+/// The most steps of a procedure with those of its set-ups: far more than a
+/// visit has. Set-ups that include one another double with every one.
+const MOST_STEPS: usize = 400;
+
+/// How many steps procedures have with those of their set-ups; none for one
+/// that comes back to itself. Each is worked out once.
+#[derive(Default)]
+struct Sizes<'c>(HashMap<&'c ProcedureId, Option<usize>>);
+
+impl<'c> Sizes<'c> {
+    fn of(&mut self, procedure: &'c Procedure, catalogue: &'c Catalogue) -> Option<usize> {
+        if let Some(known) = self.0.get(&procedure.id) {
+            return *known;
+        }
+        // As long as it is not worked out, coming back to it is a circle.
+        self.0.insert(&procedure.id, None);
+        let mut size = Some(procedure.steps.len());
+        for included in procedure.steps.iter().filter_map(|s| s.include.as_ref()) {
+            if let Some(inner) = catalogue.procedure(included) {
+                let inner = self.of(inner, catalogue);
+                size = size
+                    .zip(inner)
+                    .map(|(size, inner)| size.saturating_add(inner));
+            }
+        }
+        self.0.insert(&procedure.id, size);
+        size
+    }
 }
 
 fn collect_items<'c>(

@@ -14,7 +14,7 @@ use crate::{
     stops::Stop,
 };
 
-impl Checker<'_> {
+impl Checker<'_, '_> {
     pub(super) fn reasoning(&mut self, catalogue: &Catalogue) {
         for (i, rule) in catalogue.rules.iter().enumerate() {
             self.rule(&At::new("rule", i), rule);
@@ -125,6 +125,7 @@ impl Checker<'_> {
         for (i, recall) in plan.recalls.iter().enumerate() {
             let at = at.field("recalls").entry(i);
             self.maybe_condition(&at, recall.when.as_ref());
+            self.within_years(&at.field("days"), recall.days);
             self.sources(&at, &recall.sources);
             for (field, checks) in [("checks", &recall.checks), ("sooner", &recall.sooner)] {
                 for (j, check) in checks.iter().enumerate() {
@@ -158,8 +159,9 @@ impl Checker<'_> {
                 Wish::Before { first, then } => (vec![first, then], &[]),
                 Wish::HandOver { item, .. } | Wish::Prefer { item, .. } => (vec![item], &[]),
                 Wish::Dam { .. } => (Vec::new(), &[]),
-                Wish::Recall { plan, .. } => {
+                Wish::Recall { plan, days } => {
                     self.wants(&at, "plan", plan.as_str(), |k| &k.plans);
+                    self.within_years(&at, *days);
                     (Vec::new(), &[])
                 }
             };
