@@ -13,6 +13,7 @@ pub mod given;
 pub mod glossary;
 pub mod ids;
 pub mod items;
+mod kinds;
 pub mod kinetics;
 pub mod lesson;
 mod lookup;

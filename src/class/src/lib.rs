@@ -1,5 +1,5 @@
-//! Between instructor and students: assignments, hand-ins, class reports and
-//! exchange formats.
+//! Between instructor and students: assignments, hand-ins, class reports, packs
+//! and exchange formats.
 //!
 //! - [`bank`]: which state of what is taught a code speaks of
 //! - [`task`]: what is set, and what is answered and graded
@@ -9,6 +9,7 @@
 //! - [`qr`]: codes as symbols for a camera
 //! - [`report`]: what a class can do, and how far the numbers can be trusted
 //! - [`exchange`]: tables, calendars and packages for other systems
+//! - [`pack`]: what an instructor writes beside the built-in catalogue
 //! - [`roster`]: names for seats, kept on the instructor's device alone
 //!
 //! A hand-in carries responses only; what they are worth is worked out again
@@ -21,6 +22,7 @@ pub mod cases;
 
 pub mod exchange;
 pub mod handin;
+pub mod pack;
 pub mod qr;
 pub mod refusal;
 pub mod report;

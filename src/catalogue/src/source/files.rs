@@ -2,14 +2,22 @@
 //! `content/` is one way to fill it; a packed file and a pack are others.
 
 use super::fault::Fault;
-use std::{collections::BTreeMap, fs, path::Path};
+use std::{
+    collections::{BTreeMap, BTreeSet},
+    fs,
+    path::Path,
+};
 
 /// The mark and version that a packed file of sources opens with.
 const MARK: &[u8] = b"TWs1";
 
 /// Source files by their path below `content/`, such as `rules/depth.toml`.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
-pub struct Files(BTreeMap<String, String>);
+pub struct Files {
+    texts: BTreeMap<String, String>,
+    /// Those that were laid over the others and replace none of them.
+    added: BTreeSet<String>,
+}
 
 impl Files {
     /// Takes in every TOML and Markdown file below a folder.
@@ -53,7 +61,7 @@ impl Files {
             } else if path.extension().is_some_and(|e| e == "toml" || e == "md") {
                 match fs::read_to_string(&path) {
                     Ok(text) => {
-                        self.0.insert(name, text);
+                        self.texts.insert(name, text);
                     }
                     Err(error) => {
                         let message = format!(
@@ -71,59 +79,75 @@ impl Files {
 
     /// The text of a file.
     pub fn get(&self, path: &str) -> Option<&str> {
-        self.0.get(path).map(String::as_str)
+        self.texts.get(path).map(String::as_str)
     }
 
     /// The path and the text of a file.
     pub(super) fn entry(&self, path: &str) -> Option<(&str, &str)> {
-        let (path, text) = self.0.get_key_value(path)?;
+        let (path, text) = self.texts.get_key_value(path)?;
         Some((path, text))
     }
 
     /// Puts a text in place of what a file held.
     pub fn put(&mut self, path: &str, text: &str) {
-        self.0.insert(path.to_owned(), text.to_owned());
+        self.texts.insert(path.to_owned(), text.to_owned());
     }
 
     /// Every file, in the order of their paths.
     pub fn iter(&self) -> impl Iterator<Item = (&str, &str)> {
-        self.0
+        self.texts
             .iter()
             .map(|(path, text)| (path.as_str(), text.as_str()))
     }
 
-    /// The files of a folder that end in `.toml` or `.md`, in the order of their paths.
-    pub(super) fn within<'f>(
-        &'f self,
-        folder: &'f str,
-        extension: &'f str,
-    ) -> impl Iterator<Item = &'f str> {
-        let straight = move |path: &&str| {
+    /// Lays a file over the others. Where it replaces one it is read in its
+    /// place; where not, after all that were there before, so that what it
+    /// repeats is told of it and not of them.
+    pub fn lay(&mut self, path: &str, text: &str) {
+        if !self.texts.contains_key(path) {
+            self.added.insert(path.to_owned());
+        }
+        self.put(path, text);
+    }
+
+    /// The files straight in a folder with an extension, in the order in which
+    /// they are read.
+    pub(super) fn within<'f>(&'f self, folder: &str, extension: &str) -> Vec<&'f str> {
+        let straight = |path: &&str| {
             let name = path
                 .strip_prefix(folder)
                 .and_then(|it| it.strip_prefix('/'));
             let name = name.filter(|name| !name.contains('/'));
             name.and_then(|name| name.strip_suffix(extension)).is_some()
         };
-        self.0.keys().map(String::as_str).filter(straight)
+        let paths = self.texts.keys().map(String::as_str);
+        let mut found: Vec<&str> = paths.filter(straight).collect();
+        found.sort_by_key(|path| self.added.contains(*path));
+        found
     }
 
-    /// The folders straight below a folder, by name.
-    pub(super) fn folders<'f>(&'f self, folder: &'f str) -> Vec<&'f str> {
-        let below = self.0.keys().filter_map(move |path| {
+    /// The folders straight below a folder by name, in the order in which they
+    /// are read.
+    pub(super) fn folders<'f>(&'f self, folder: &str) -> Vec<&'f str> {
+        let below = self.texts.keys().filter_map(|path| {
             let rest = path.strip_prefix(folder)?.strip_prefix('/')?;
-            Some(rest.split_once('/')?.0)
+            Some((self.added.contains(path), rest.split_once('/')?.0))
         });
-        let mut all: Vec<&str> = below.collect();
+        // A folder that was there stays in its place whatever is added to it.
+        let mut first: BTreeMap<&str, bool> = BTreeMap::new();
+        for (added, name) in below {
+            let known = first.entry(name).or_insert(added);
+            *known &= added;
+        }
+        let mut all: Vec<(bool, &str)> = first.into_iter().map(|(n, a)| (a, n)).collect();
         all.sort_unstable();
-        all.dedup();
-        all
+        all.into_iter().map(|(_, name)| name).collect()
     }
 
     /// Packs the files for the page.
     pub fn pack(&self) -> Vec<u8> {
         // Writing to memory cannot fail: texts have a known length.
-        postcard::to_extend(&self.0, MARK.to_vec()).unwrap_or_default()
+        postcard::to_extend(&self.texts, MARK.to_vec()).unwrap_or_default()
     }
 
     /// Unpacks what [`Files::pack`] wrote.
@@ -135,8 +159,11 @@ impl Files {
         let body = bytes.strip_prefix(MARK).ok_or(
             "The file of sources is not the one this page was built with. Reload the page.",
         )?;
-        postcard::from_bytes(body).map(Self).map_err(|_| {
-            "The file of sources is damaged. Reload the page to fetch it again.".into()
+        let texts = postcard::from_bytes(body)
+            .map_err(|_| "The file of sources is damaged. Reload the page to fetch it again.")?;
+        Ok(Self {
+            texts,
+            added: BTreeSet::new(),
         })
     }
 }
@@ -177,8 +204,15 @@ mod tests {
         ] {
             files.put(path, "");
         }
-        let found: Vec<_> = files.within("rules", ".toml").collect();
+        let found = files.within("rules", ".toml");
         assert_eq!(found, ["rules/a.toml", "rules/b.toml"]);
         assert_eq!(files.folders("rules"), ["c"]);
+        files.lay("rules/a.toml", "other");
+        files.lay("rules/0.toml", "");
+        files.lay("rules/0/d.toml", "");
+        let found = files.within("rules", ".toml");
+        assert_eq!(found, ["rules/a.toml", "rules/b.toml", "rules/0.toml"]);
+        assert_eq!(files.folders("rules"), ["c", "0"]);
+        assert_eq!(files.get("rules/a.toml"), Some("other"));
     }
 }

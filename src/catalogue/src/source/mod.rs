@@ -10,10 +10,12 @@ mod fault;
 mod figures;
 mod files;
 mod locate;
+mod lone;
 mod markdown;
 mod nearest;
 mod read;
 
 pub use fault::Fault;
 pub use files::Files;
+pub use lone::lesson;
 pub use read::{Read, read, read_files};

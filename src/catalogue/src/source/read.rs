@@ -168,7 +168,7 @@ impl<'f> Reading<'f> {
 
     /// The TOML files of a folder; without any it is a fault.
     fn folder(&mut self, files: &'f Files, folder: &'static str) -> Vec<&'f str> {
-        let found: Vec<&str> = files.within(folder, ".toml").collect();
+        let found = files.within(folder, ".toml");
         if found.is_empty() {
             self.faults.push(Fault {
                 file: shown(folder),
@@ -202,9 +202,10 @@ impl<'f> Reading<'f> {
             Err(error) => {
                 let at = error.span().map_or(0, |s| s.start);
                 let message = error.message().replace('\n', " ");
-                let message = match message.contains("recurs") {
-                    true => "brackets and tables stand too deep within one another".into(),
-                    false => message,
+                let message = if message.contains("recurs") {
+                    "brackets and tables stand too deep within one another".into()
+                } else {
+                    message
                 };
                 self.report_at(file, at, message);
                 None

@@ -33,74 +33,8 @@ impl Checker<'_, '_> {
     }
 
     fn ids(&mut self, catalogue: &Catalogue) {
-        let lists: [(&'static str, Vec<&str>); 14] = [
-            (
-                "source",
-                catalogue.sources.iter().map(|x| x.id.as_str()).collect(),
-            ),
-            (
-                "competency",
-                catalogue
-                    .competencies
-                    .iter()
-                    .map(|x| x.id.as_str())
-                    .collect(),
-            ),
-            (
-                "finding",
-                catalogue.findings.iter().map(|x| x.id.as_str()).collect(),
-            ),
-            (
-                "instrument",
-                catalogue
-                    .instruments
-                    .iter()
-                    .map(|x| x.id.as_str())
-                    .collect(),
-            ),
-            (
-                "material",
-                catalogue.materials.iter().map(|x| x.id.as_str()).collect(),
-            ),
-            (
-                "procedure",
-                catalogue.procedures.iter().map(|x| x.id.as_str()).collect(),
-            ),
-            (
-                "plan",
-                catalogue.plans.iter().map(|x| x.id.as_str()).collect(),
-            ),
-            (
-                "check",
-                catalogue.checks.iter().map(|x| x.id.as_str()).collect(),
-            ),
-            (
-                "rule",
-                catalogue.rules.iter().map(|x| x.id.as_str()).collect(),
-            ),
-            (
-                "card",
-                catalogue.cards.iter().map(|x| x.id.as_str()).collect(),
-            ),
-            (
-                "stop",
-                catalogue.stops.iter().map(|x| x.id.as_str()).collect(),
-            ),
-            (
-                "case",
-                catalogue.cases.iter().map(|x| x.id.as_str()).collect(),
-            ),
-            (
-                "lesson",
-                catalogue.lessons.iter().map(|x| x.id.as_str()).collect(),
-            ),
-            (
-                "term",
-                catalogue.glossary.iter().map(|x| x.id.as_str()).collect(),
-            ),
-        ];
         let mut items = HashSet::new();
-        for (list, ids) in lists {
+        for (list, ids) in catalogue.kinds() {
             let mut own = HashSet::new();
             let seen = if matches!(list, "instrument" | "material") {
                 &mut items
