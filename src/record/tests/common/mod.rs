@@ -4,10 +4,10 @@
 use proptest::prelude::*;
 use proptest::{collection::vec, option};
 use record::{
-    CaseAnswered, CaseFinished, CaseStarted, Event, FormBegun, FormFinished, FormFlagged,
-    FormPaused, Given, Id, LessonRead, Log, MemoryStore, Moment, PerCent, QuestionAnswered,
-    QuestionSetAside, SettingChanged, SittingBegun, SittingEnded, SittingId, Verdict, What, Writer,
-    write_export,
+    AssignmentTaken, CaseAnswered, CaseFinished, CaseStarted, Event, FormBegun, FormFinished,
+    FormFlagged, FormPaused, Given, HandedIn, Id, LessonRead, Log, MemoryStore, MixHandedOver,
+    Moment, PerCent, QuestionAnswered, QuestionSetAside, SettingChanged, SittingBegun,
+    SittingEnded, SittingId, SkillChecked, TaskBegun, Verdict, What, Writer, write_export,
 };
 
 pub fn moment(utc_ms: i64) -> Moment {
@@ -126,6 +126,7 @@ pub fn what() -> impl Strategy<Value = What> {
         (text(), text())
             .prop_map(|(key, value)| What::SettingChanged(SettingChanged { key, value })),
         study(),
+        class(),
         (
             prop_oneof![text(), Just("case-answered".to_owned())],
             json()
@@ -208,6 +209,67 @@ fn study() -> impl Strategy<Value = What> {
         (few(), option::of(text())).prop_map(|(question, note)| {
             What::QuestionSetAside(QuestionSetAside { question, note })
         }),
+    ]
+}
+
+/// What happens in a class and at the bench.
+fn class() -> impl Strategy<Value = What> {
+    prop_oneof![
+        (
+            sitting(),
+            text(),
+            any::<(u16, u8, u16)>(),
+            option::of(any::<u16>()),
+        )
+            .prop_map(|(run, code, (seat, attempt, tasks), due)| {
+                What::AssignmentTaken(AssignmentTaken {
+                    run,
+                    assignment: "7d0c11f2".into(),
+                    code,
+                    seat,
+                    attempt,
+                    title: "Assignment".into(),
+                    due,
+                    tasks,
+                })
+            }),
+        (sitting(), any::<u16>(), sitting()).prop_map(|(run, place, sitting)| {
+            What::TaskBegun(TaskBegun {
+                run,
+                place,
+                sitting,
+            })
+        }),
+        (sitting(), text()).prop_map(|(run, code)| What::HandedIn(HandedIn { run, code })),
+        (
+            text(),
+            vec(text(), 0..3),
+            vec(text(), 0..3),
+            any::<(bool, bool)>()
+        )
+            .prop_map(|(procedure, done, missed, (critical, shown))| {
+                What::SkillChecked(SkillChecked {
+                    procedure,
+                    done,
+                    missed,
+                    critical,
+                    shown,
+                })
+            }),
+        (sitting(), text(), verdict(), any::<u8>()).prop_map(
+            |(sitting, replay, verdict, marks)| {
+                What::MixHandedOver(MixHandedOver {
+                    sitting,
+                    material: "zinc-oxide".into(),
+                    usage: "temporary".into(),
+                    replay,
+                    verdict,
+                    per_cent: PerCent::of(marks),
+                    competency: "mixing".into(),
+                    seconds: 131,
+                })
+            }
+        ),
     ]
 }
 
