@@ -7,11 +7,15 @@ use crate::wire::{
     check,
     envelope::{self, Kind},
 };
-use std::collections::HashMap;
+use std::collections::{BTreeMap, HashMap};
 
-/// Parts read so far.
+/// Parts read so far, by their whole and their numbers. Only parts that came
+/// take room: what a part says of the others is not to be relied on.
 #[derive(Debug, Default)]
-pub struct Joiner(HashMap<(u32, u8), Vec<Option<Vec<u8>>>>);
+pub struct Joiner(HashMap<(u32, u8), Parts>);
+
+/// What came of one whole, by number.
+type Parts = BTreeMap<u8, Box<[u8]>>;
 
 /// What a part brought.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -41,16 +45,12 @@ impl Joiner {
         let (number, of, sum) = head()
             .filter(|&(number, of, _)| (1..=of).contains(&number) && usize::from(of) <= MOST_PARTS)
             .ok_or(Refusal::Damaged(Check::Sense))?;
-        let parts = self
-            .0
-            .entry((sum, of))
-            .or_insert_with(|| vec![None; usize::from(of)]);
-        parts[usize::from(number) - 1] = Some(reader.0.to_vec());
+        let parts = self.0.entry((sum, of)).or_default();
+        parts.insert(number, reader.0.into());
         // There are at most as many as `of`, which is a byte.
-        let missing = parts.iter().filter(|p| p.is_none()).count();
-        let missing = u8::try_from(missing).unwrap_or(u8::MAX);
+        let missing = of - u8::try_from(parts.len()).unwrap_or(of);
         let whole: Option<Vec<u8>> =
-            (missing == 0).then(|| parts.iter().flatten().flatten().copied().collect());
+            (missing == 0).then(|| parts.values().flatten().copied().collect());
         if let Some(whole) = &whole
             && check::crc32(whole) != sum
         {
