@@ -121,8 +121,8 @@ fn what_cannot_have_been_answered_is_not_graded() {
     assert_eq!(both.parts(&task, 1), Some(3));
 }
 
-#[test]
-fn the_decisions_of_a_case_become_items_for_other_banks() {
+/// The decisions of a case as questions for other banks.
+pub fn questions() -> Vec<Question> {
     let clinic = clinic();
     let case = cases::case(&clinic, &Order::default(), 5).expect("a case");
     let questions: Vec<Question> = case
@@ -131,6 +131,12 @@ fn the_decisions_of_a_case_become_items_for_other_banks() {
         .filter_map(|d| Question::of(&format!("case-5.{}", d.id), d))
         .collect();
     assert_eq!(questions.len(), case.decisions.len());
+    questions
+}
+
+#[test]
+fn the_decisions_of_a_case_become_items_for_other_banks() {
+    let questions = questions();
     crate::packages::check_items(&questions);
     assert!(qti::package("case-5", &questions).is_ok());
 }

@@ -4,6 +4,7 @@
 mod calendar;
 mod cases;
 mod codes;
+mod converted;
 mod hostile;
 mod inbox;
 mod made;

@@ -10,7 +10,7 @@ use crate::repo::Repo;
 use crate::toolchain;
 
 /// Under these names the journeys find what they need in their environment.
-const TOOLS: [(Need, &str); 7] = [
+const TOOLS: [(Need, &str); 8] = [
     (Need::Chromium, "TRAYWARD_CHROMIUM"),
     (Need::Chromedriver, "TRAYWARD_CHROMEDRIVER"),
     (Need::Firefox, "TRAYWARD_FIREFOX"),
@@ -18,6 +18,7 @@ const TOOLS: [(Need, &str); 7] = [
     (Need::WebKitDriver, "TRAYWARD_WEBKITDRIVER"),
     (Need::Xvfb, "TRAYWARD_XVFB"),
     (Need::Axe, "TRAYWARD_AXE"),
+    (Need::ScormRuntime, "TRAYWARD_SCORM_AGAIN"),
 ];
 
 /// Tools of the journeys, each with the path it was found at.

