@@ -8,7 +8,15 @@ use clinic::{
     standing::Standing,
 };
 use std::cell::RefCell;
+use std::collections::HashMap;
 use std::rc::Rc;
+
+/// The most cases that are kept drawn: an assignment that is the same for every
+/// seat is then drawn once for a whole class.
+const DRAWN: usize = 64;
+
+/// The most answers to one decision whose grades are kept.
+const GRADED: usize = 1024;
 
 /// How many seeds are tried for one case of a wanted level.
 const TRIES: u64 = 60;
@@ -50,19 +58,61 @@ pub fn answer(decision: &Decision, taken: &[String]) -> Answer {
     Answer::Options(taken.iter().filter_map(place).collect())
 }
 
-/// Grades cases and trays to be read. The decisions of the case graded last
-/// are kept, as responses come case by case.
+/// Grades cases and trays to be read. The decisions of the cases graded last
+/// are kept, with the grades of what was answered: a class gives the same
+/// answers again and again.
 #[derive(Debug)]
 pub struct CaseGrader {
     clinic: Clinic,
-    last: RefCell<Option<Drawn>>,
+    /// The one graded last stands first.
+    drawn: RefCell<Vec<Drawn>>,
 }
 
 #[derive(Debug)]
 struct Drawn {
     task: Rc<Task>,
     seed: u64,
-    decisions: Vec<(Decision, Rc<Item>)>,
+    asked: Vec<Asked>,
+}
+
+/// A decision, and what is known of answers to it.
+#[derive(Debug)]
+struct Asked {
+    decision: Decision,
+    item: Rc<Item>,
+    /// Standing and marks by the places that were taken; none for places that
+    /// cannot have been.
+    grades: HashMap<Vec<u16>, Option<(Standing, u8)>>,
+}
+
+impl Asked {
+    fn new(decision: Decision) -> Self {
+        Self {
+            item: item(&decision),
+            decision,
+            grades: HashMap::new(),
+        }
+    }
+
+    /// The grade of an answer; none where it cannot have been given.
+    fn grade(&mut self, answer: &Answer) -> Option<(Standing, u8)> {
+        let places = match answer {
+            Answer::Blank => return Some((Standing::Wrong, 0)),
+            Answer::Number(_) => return None,
+            Answer::Options(places) => places,
+        };
+        if let Some(known) = self.grades.get(places) {
+            return *known;
+        }
+        let grade = ids(&self.decision, places).map(|ids| {
+            let grade = self.decision.grade(&ids);
+            (grade.standing, grade.per_cent)
+        });
+        if self.grades.len() < GRADED {
+            self.grades.insert(places.clone(), grade);
+        }
+        grade
+    }
 }
 
 impl CaseGrader {
@@ -71,7 +121,7 @@ impl CaseGrader {
     pub fn new(clinic: Clinic) -> Self {
         Self {
             clinic,
-            last: RefCell::new(None),
+            drawn: RefCell::new(Vec::new()),
         }
     }
 
@@ -80,25 +130,26 @@ impl CaseGrader {
         &self,
         task: &Rc<Task>,
         seed: u64,
-        act: impl FnOnce(&[(Decision, Rc<Item>)]) -> Option<T>,
+        act: impl FnOnce(&mut [Asked]) -> Option<T>,
     ) -> Option<T> {
-        let mut last = self.last.borrow_mut();
-        let fits = |drawn: &Drawn| drawn.seed == seed && drawn.task == *task;
-        if !last.as_ref().is_some_and(fits) {
+        let mut drawn = self.drawn.borrow_mut();
+        let fits = |drawn: &Drawn| {
+            drawn.seed == seed && (Rc::ptr_eq(&drawn.task, task) || drawn.task == *task)
+        };
+        if let Some(place) = drawn.iter().position(fits) {
+            drawn.swap(0, place);
+        } else {
             let decisions = self.draw(task, seed)?;
-            *last = Some(Drawn {
+            drawn.truncate(DRAWN - 1);
+            drawn.push(Drawn {
                 task: task.clone(),
                 seed,
-                decisions: decisions
-                    .into_iter()
-                    .map(|decision| {
-                        let item = item(&decision);
-                        (decision, item)
-                    })
-                    .collect(),
+                asked: decisions.into_iter().map(Asked::new).collect(),
             });
+            let last = drawn.len() - 1;
+            drawn.swap(0, last);
         }
-        act(&last.as_ref()?.decisions)
+        act(&mut drawn.first_mut()?.asked)
     }
 
     fn draw(&self, task: &Task, seed: u64) -> Option<Vec<Decision>> {
@@ -112,22 +163,15 @@ impl CaseGrader {
 
 impl Grader for CaseGrader {
     fn parts(&self, task: &Rc<Task>, seed: u64) -> Option<u16> {
-        self.with(task, seed, |decisions| u16::try_from(decisions.len()).ok())
+        self.with(task, seed, |asked| u16::try_from(asked.len()).ok())
     }
 
     fn grade(&self, task: &TaskId, seed: u64, response: &Response) -> Option<Graded> {
-        self.with(&task.task, seed, |decisions| {
-            let (decision, item) = decisions.get(usize::from(task.part))?;
-            let (standing, per_cent) = match &response.answer {
-                Answer::Blank => (Standing::Wrong, 0),
-                Answer::Options(places) => {
-                    let grade = decision.grade(&ids(decision, places)?);
-                    (grade.standing, grade.per_cent)
-                }
-                Answer::Number(_) => return None,
-            };
+        self.with(&task.task, seed, |asked| {
+            let asked = asked.get_mut(usize::from(task.part))?;
+            let (standing, per_cent) = asked.grade(&response.answer)?;
             Some(Graded {
-                item: item.clone(),
+                item: asked.item.clone(),
                 standing,
                 per_cent,
             })
@@ -135,8 +179,9 @@ impl Grader for CaseGrader {
     }
 }
 
-/// The ids at these places; none where one of them is not there or stands twice.
-fn ids(decision: &Decision, places: &[u16]) -> Option<Vec<String>> {
+/// What was taken of a decision, by its places, as ids: the other way round from
+/// [`answer`]. None where one of the places is not there or stands twice.
+pub fn ids(decision: &Decision, places: &[u16]) -> Option<Vec<String>> {
     let twice = (1..places.len()).any(|i| places[..i].contains(&places[i]));
     if twice {
         return None;

@@ -140,3 +140,29 @@ fn the_decisions_of_a_case_become_items_for_other_banks() {
     crate::packages::check_items(&questions);
     assert!(qti::package("case-5", &questions).is_ok());
 }
+
+/// What a grader keeps of earlier work changes no grade: seats come in any
+/// order, more of them than are kept.
+#[test]
+fn a_grader_that_has_graded_much_grades_as_a_fresh_one() {
+    let clinic = clinic();
+    let used = CaseGrader::new(clinic.with_card(None));
+    let task = Rc::new(Task::Reading);
+    let answers = [vec![], vec![0], vec![1, 0], vec![999], vec![0, 0]];
+    for seed in (0..70).chain((0..70).rev()) {
+        let fresh = CaseGrader::new(clinic.with_card(None));
+        for (part, places) in (0..3).zip(answers.iter().cycle().skip(usize::from(seed % 5 == 0))) {
+            let id = class::task::TaskId {
+                task: task.clone(),
+                part,
+            };
+            let response = Response {
+                answer: class::task::Answer::Options(places.clone()),
+                ..Response::default()
+            };
+            let once = used.grade(&id, seed, &response);
+            assert_eq!(once, fresh.grade(&id, seed, &response), "{seed} {places:?}");
+            assert_eq!(once, used.grade(&id, seed, &response), "{seed} {places:?}");
+        }
+    }
+}
