@@ -13,6 +13,8 @@ mod applied;
 mod card;
 mod difference;
 mod file;
+#[cfg(test)]
+mod hostile;
 mod kept;
 mod list;
 mod own;

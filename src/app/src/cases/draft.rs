@@ -60,6 +60,15 @@ impl Draft {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use proptest::prelude::*;
+
+    proptest! {
+        #[test]
+        fn anything_can_be_read(text in any::<String>(), lines in prop::collection::vec("[a-z0-9 -]{0,20}", 0..6)) {
+            let _ = Draft::read(&text);
+            let _ = Draft::read(&format!("{HEAD}\n{}", lines.join("\n")));
+        }
+    }
 
     #[test]
     fn a_draft_comes_back_as_it_was_kept() {

@@ -66,6 +66,19 @@ fn end(count: usize, before: &str) -> String {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use proptest::prelude::*;
+
+    proptest! {
+        /// Whatever lies in the storage, also under a checksum that fits.
+        #[test]
+        fn anything_can_be_opened(text in any::<String>(), count in 0..9_usize) {
+            let _ = open(&text);
+            let head = format!("{HEAD}{text}");
+            let _ = open(&head);
+            let lines = open(&format!("{head}{}", end(count, &head)));
+            prop_assert!(lines.is_err() || lines.is_ok_and(|it| it.len() == count));
+        }
+    }
 
     #[test]
     fn lines_come_back_as_they_were_sealed() {

@@ -159,7 +159,16 @@ const HEAD: &str = "trayward-answer 1";
 #[cfg(test)]
 mod tests {
     use super::*;
+    use proptest::prelude::*;
     use study::question::Piece;
+
+    proptest! {
+        #[test]
+        fn anything_can_be_read(text in any::<String>(), rest in "[0-9a-z\"\\[\\],. -]{0,40}") {
+            let _ = Kept::read(&text);
+            let _ = Kept::read(&format!("[\"{HEAD}\",{rest}]"));
+        }
+    }
 
     #[test]
     fn a_kept_draft_comes_back_and_a_strange_one_does_not() {
