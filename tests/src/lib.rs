@@ -1,4 +1,6 @@
 //! Helpers shared by the checks in this folder: what the page does in real
-//! browsers ([`browser`]). Checks against published values need no helper.
+//! browsers ([`browser`]), what other devices of a class hand in ([`class`]).
+//! Checks against published values need no helper.
 
 pub mod browser;
+pub mod class;

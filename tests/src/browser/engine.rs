@@ -30,7 +30,10 @@ pub enum Engine {
 ///
 /// The folder goes when the last of its users does, be it a browser or the journey.
 #[derive(Debug, Clone)]
-pub struct Profile(Arc<TempDir>);
+pub struct Profile {
+    folder: Arc<TempDir>,
+    film: Option<PathBuf>,
+}
 
 impl Profile {
     /// A reader who has never been here.
@@ -39,11 +42,24 @@ impl Profile {
     /// When no folder can be made for it.
     pub fn new() -> Result<Self> {
         let folder = tempfile::tempdir().context("No folder can be made for the browser.")?;
-        Ok(Self(Arc::new(folder)))
+        Ok(Self {
+            folder: Arc::new(folder),
+            film: None,
+        })
+    }
+
+    /// The same reader with a camera, which sees a film (YUV4MPEG2) over and
+    /// over, and may be used by every page. Only in Chromium.
+    #[must_use]
+    pub fn seeing(self, film: &Path) -> Self {
+        Self {
+            film: Some(film.into()),
+            ..self
+        }
     }
 
     fn path(&self) -> &Path {
-        self.0.path()
+        self.folder.path()
     }
 }
 
@@ -72,6 +88,16 @@ async fn chromium(profile: &Profile, look: Look) -> Result<(WebDriver, Vec<Progr
             format!("--user-data-dir={}", profile.path().display()),
         ],
     });
+    if let (Some(film), Some(args)) = (&profile.film, options["args"].as_array_mut()) {
+        args.extend([
+            json!("--use-fake-device-for-media-stream"),
+            json!("--use-fake-ui-for-media-stream"),
+            json!(format!(
+                "--use-file-for-fake-video-capture={}",
+                film.display()
+            )),
+        ]);
+    }
     if look.touch {
         options["mobileEmulation"] = json!({ "deviceMetrics": {
             "width": look.width, "height": look.height, "pixelRatio": look.ratio,

@@ -26,6 +26,8 @@
 mod act;
 mod axe;
 mod engine;
+mod files;
+mod host;
 mod look;
 mod page;
 mod process;
@@ -34,8 +36,10 @@ mod site;
 mod wait;
 
 pub use engine::{Engine, Profile};
+pub use host::Host;
 pub use look::{Look, Scheme};
 pub use page::Page;
+pub use settings::path as setting;
 pub use site::{Piece, Site};
 
 /// The selector of a place in the page that is marked for journeys.

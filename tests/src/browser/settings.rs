@@ -5,6 +5,9 @@ use std::path::PathBuf;
 use anyhow::{Context, Result};
 
 /// The path under this name.
+///
+/// # Errors
+/// When nothing is told under it.
 pub fn path(name: &str) -> Result<PathBuf> {
     std::env::var_os(name).map(PathBuf::from).with_context(|| {
         format!("{name} is not set. Run the journeys with `cargo site test browser`.")

@@ -4,7 +4,6 @@
 use anyhow::{Context, Result, ensure};
 use class::{
     assignment::{Assignment, Seat},
-    bank::Version,
     cases::{self, CaseGrader},
     handin::{HandIn, Inbox, Outcome},
     report::{Report, Tries},
@@ -16,6 +15,7 @@ use clinic::{
 };
 use serde_json::json;
 use trayward_tests::browser::{Look, Page, Site, hook};
+use trayward_tests::class::bank;
 
 use crate::visit::{By, clinic, play_from};
 
@@ -38,7 +38,7 @@ async fn choose(page: &Page, list: &str, value: &str) -> Result<()> {
 }
 
 /// Puts a text into a field at once, as pasting does.
-async fn paste(page: &Page, field: &str, text: &str) -> Result<()> {
+pub async fn paste(page: &Page, field: &str, text: &str) -> Result<()> {
     let (field, text) = (json!(hook(field)), json!(text));
     page.run(&format!(
         "const field = document.querySelector({field}); field.value = {text};
@@ -48,7 +48,8 @@ async fn paste(page: &Page, field: &str, text: &str) -> Result<()> {
     Ok(())
 }
 
-async fn link(page: &Page) -> Result<String> {
+/// The link that is shown.
+pub async fn link(page: &Page) -> Result<String> {
     page.see(&hook("link")).await?;
     page.value(&format!(
         "document.querySelector({}).value",
@@ -58,7 +59,7 @@ async fn link(page: &Page) -> Result<String> {
 }
 
 /// Sets one case for all seats alike, and gives its link.
-async fn set(page: &Page, frame: &str) -> Result<String> {
+pub async fn set(page: &Page, frame: &str) -> Result<String> {
     choose(page, "assign-frame", frame).await?;
     By::Tap.take(page, &hook("put-in")).await?;
     page.see(&hook("take-out-0")).await?;
@@ -70,20 +71,8 @@ async fn set(page: &Page, frame: &str) -> Result<String> {
     link(page).await
 }
 
-/// The bank of the built site: what the page unpacks.
-fn bank() -> Result<Version> {
-    let dist = std::env::var_os("TRAYWARD_DIST").context("TRAYWARD_DIST is not set")?;
-    for entry in std::fs::read_dir(dist)? {
-        let path = entry?.path();
-        let name = path.file_name().unwrap_or_default().to_string_lossy();
-        if name.starts_with("catalogue-") && path.extension().is_some_and(|it| it == "bin") {
-            return Ok(Version::of(&std::fs::read(path)?));
-        }
-    }
-    anyhow::bail!("the built site has no catalogue")
-}
-
-fn drawn(clinic: &Clinic, set: &Assignment, seat: u16) -> Result<Case> {
+/// What a seat draws of the first task.
+pub fn drawn(clinic: &Clinic, set: &Assignment, seat: u16) -> Result<Case> {
     let slots = set.slots();
     let slot = slots.first().context("nothing is set")?;
     let Task::Case(order) = &*slot.task else {

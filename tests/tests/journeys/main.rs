@@ -9,6 +9,7 @@ mod find;
 mod keeping;
 mod offline;
 mod reasoner;
+mod scorm;
 mod screens;
 mod shell;
 mod study;

@@ -6,16 +6,9 @@ use clinic::{
     Clinic,
     case::{Case, Decision, Form},
 };
-use std::{path::Path, rc::Rc};
 use trayward_tests::browser::{Page, hook};
 
-/// The reasoning over the catalogue as it is taught.
-pub fn clinic() -> Result<Clinic> {
-    let content = Path::new(env!("CARGO_MANIFEST_DIR")).join("../content");
-    let catalogue = catalogue::source::read(&content)
-        .map_err(|faults| anyhow::anyhow!("content has {} faults", faults.len()))?;
-    Ok(Clinic::new(Rc::new(catalogue)))
-}
+pub use trayward_tests::class::clinic;
 
 /// A case of the catalogue as it is taught.
 pub fn case(frame: &str, seed: u64) -> Result<Case> {

@@ -1,7 +1,7 @@
 //! An assignment that a link or a typed code brought: what it asks, and the
 //! seat at which it is taken up.
 
-use super::{bank, read, run::take_up, words};
+use super::{bank, clinic_with, read, reported, run::take_up, words};
 use crate::{
     browser::address::Address,
     cards,
@@ -26,13 +26,22 @@ pub fn SetScreen(
 ) -> impl IntoView {
     let up = Place::Class(ClassPlace::Assignments).fragment();
     match read(&code, &bank()) {
-        Ok(assignment) => view! {
-            <Page title=assignment.name() over="Assignments" up>
-                <Asks assignment=assignment.clone() />
-                <TakeUp assignment />
-            </Page>
+        Ok(assignment) => {
+            // Within a school's system, what it kept is gone on with at once.
+            if let Ok(clinic) = clinic_with(assignment.card.as_deref())
+                && reported::resume(log(), &assignment, &clinic)
+            {
+                let address: Address = expect_context();
+                address.go(Place::Class(ClassPlace::Assignment(words::id(&assignment))));
+            }
+            view! {
+                <Page title=assignment.name() over="Assignments" up>
+                    <Asks assignment=assignment.clone() />
+                    <TakeUp assignment />
+                </Page>
+            }
+            .into_any()
         }
-        .into_any(),
         Err(refusal) => view! {
             <Page title="This assignment cannot be opened" over="Assignments" up>
                 <Notice tone=Tone::Attention>

@@ -33,14 +33,27 @@ impl Lms {
         self.call("LMSSetValue", &[name, value])
     }
 
+    /// A value that the system keeps; none where it keeps nothing of the kind.
+    pub fn get(&self, name: &str) -> Option<String> {
+        let method = method(&self.0, "LMSGetValue")?;
+        let value = method.call1(&self.0, &name.into()).ok()?;
+        // Some systems give numbers as numbers.
+        let number = || value.as_f64().map(|it| it.to_string());
+        value
+            .as_string()
+            .or_else(number)
+            .filter(|it| !it.is_empty())
+    }
+
     /// Has what was set kept.
     pub fn commit(&self) -> bool {
         self.call("LMSCommit", &[""])
     }
 
-    /// Ends when the page is left.
-    pub fn finish_on_leaving(self) {
+    /// Ends when the page is left, after a last word.
+    pub fn finish_on_leaving(self, last: impl Fn(&Self) + 'static) {
         let leave = Closure::<dyn Fn()>::new(move || {
+            last(&self);
             self.commit();
             self.call("LMSFinish", &[""]);
         });

@@ -3,14 +3,16 @@
 //! `API` in a window above it and tells it what [`Session::values`] gives. Facts
 //! of the standard: value from memory.
 //!
-//! What the page has to do, in this order: `LMSInitialize("")`; `LMSSetValue`
-//! for every pair; `LMSCommit("")` after every item; `LMSFinish("")` when the
-//! page is left. Interactions are only written, each number once; the page
-//! passes those that are new. Where there is no `API`, it runs as it does
-//! everywhere else.
+//! What the page has to do, in this order: `LMSInitialize("")`; `LMSGetValue` of
+//! what was suspended; `LMSSetValue` for every pair; `LMSCommit("")` after every
+//! item; `LMSFinish("")` when the page is left. Interactions are only written,
+//! each number once; the page passes those that are new. Where there is no
+//! `API`, it runs as it does everywhere else.
 
 mod manifest;
 mod session;
 
 pub use manifest::{LAUNCH, package};
-pub use session::{Interaction, Kind, MOST_SUSPENDED, ScormError, Session, Status};
+pub use session::{
+    Interaction, Kind, MOST_SUSPENDED, ScormError, Session, Status, identifier, time,
+};

@@ -56,6 +56,8 @@ pub struct Interaction {
 pub struct Session {
     /// How far the student is.
     pub status: Status,
+    /// Whether the system has it as passed already: that stays, and its score.
+    pub passed_before: bool,
     /// How many items are right.
     pub right: u32,
     /// Of how many.
@@ -122,17 +124,18 @@ impl Session {
         } else {
             ""
         };
-        let mut values: Vec<(String, String)> = [
-            ("cmi.core.lesson_status", status.to_owned()),
-            ("cmi.core.score.min", "0".into()),
-            ("cmi.core.score.max", "100".into()),
-            ("cmi.core.score.raw", self.score()),
-            ("cmi.core.session_time", span(self.seconds)),
-            ("cmi.suspend_data", self.suspended.clone()),
-            ("cmi.core.exit", exit.into()),
-        ]
-        .map(|(name, value)| (name.to_owned(), value))
-        .into();
+        let mut values = Vec::new();
+        let mut set = |name: &str, value: String| values.push((name.to_owned(), value));
+        if self.status == Status::Passed || !self.passed_before {
+            set("cmi.core.lesson_status", status.to_owned());
+            set("cmi.core.score.min", "0".into());
+            set("cmi.core.score.max", "100".into());
+            set("cmi.core.score.raw", self.score());
+        }
+        let (name, spent) = time(self.seconds);
+        set(name, spent);
+        set("cmi.suspend_data", self.suspended.clone());
+        set("cmi.core.exit", exit.into());
         for (number, interaction) in (self.told..).zip(&self.interactions) {
             let named = |(part, value): (&str, String)| {
                 (format!("cmi.interactions.{number}.{part}"), value)
@@ -155,8 +158,7 @@ impl Session {
 
 impl Interaction {
     fn values(&self) -> Result<Vec<(&'static str, String)>, ScormError> {
-        let id_letter = |b: u8| b.is_ascii_alphanumeric() || matches!(b, b'-' | b'_' | b'.');
-        if self.id.is_empty() || self.id.len() > MOST_LETTERS || !self.id.bytes().all(id_letter) {
+        if self.id.is_empty() || identifier(&self.id) != self.id {
             return Err(ScormError::Id(self.id.clone()));
         }
         let kind = match self.kind {
@@ -193,6 +195,19 @@ impl Interaction {
     }
 }
 
+/// An id as the standard takes it: letters, digits, hyphens, underscores and
+/// points, 255 at the most. Whatever else stands in it becomes an underscore.
+pub fn identifier(id: &str) -> String {
+    let fits = |c: &char| c.is_ascii_alphanumeric() || matches!(c, '-' | '_' | '.');
+    let plain = id.chars().map(|c| if fits(&c) { c } else { '_' });
+    plain.take(MOST_LETTERS).collect()
+}
+
+/// The name and value that say how long a sitting took, in seconds.
+pub fn time(seconds: u64) -> (&'static str, String) {
+    ("cmi.core.session_time", span(seconds))
+}
+
 /// The letter of an option: the standard has one letter or digit for each.
 fn letter(place: u16) -> Option<String> {
     // Letters come before digits.
@@ -219,6 +234,7 @@ mod tests {
     fn session() -> Session {
         Session {
             status: Status::Passed,
+            passed_before: false,
             right: 2,
             asked: 3,
             seconds: 3725,
@@ -259,6 +275,33 @@ mod tests {
         ] {
             assert_eq!(value(name), Some(wanted), "{name}");
         }
+    }
+
+    #[test]
+    fn what_was_passed_stays_passed() {
+        let told = |session: Session| -> Vec<String> {
+            let values = session.values().unwrap().into_iter();
+            values.map(|(name, _)| name).collect()
+        };
+        let mut again = session();
+        again.passed_before = true;
+        assert!(told(again.clone()).contains(&"cmi.core.score.raw".to_owned()));
+        again.status = Status::Failed;
+        let names = told(again);
+        assert_eq!(
+            names[..3],
+            ["cmi.core.session_time", "cmi.suspend_data", "cmi.core.exit"]
+        );
+    }
+
+    #[test]
+    fn any_id_becomes_one_that_is_taken() {
+        assert_eq!(identifier("task-1.why/a b:ü"), "task-1.why_a_b__");
+        let mut long = session();
+        long.interactions[0].id = identifier(&"x".repeat(300));
+        assert!(long.values().is_ok());
+        long.interactions[0].id = "x".repeat(256);
+        assert!(long.values().is_err());
     }
 
     #[test]

@@ -1,0 +1,105 @@
+//! Going on with a run that the school's system has kept: within it the page
+//! may store nothing of its own, and another computer may be in use.
+
+use super::{decisions, system::system};
+use crate::{
+    assignments::run::{go_on, take_up},
+    cases::verdict,
+    log::OpenLog,
+};
+use class::{
+    assignment::{Assignment, Seat},
+    cases,
+    handin::HandIn,
+    task::{Answer, Response},
+};
+use clinic::{
+    Clinic,
+    case::{Decision, overall},
+};
+use record::{
+    CaseAnswered, CaseFinished, PerCent, SittingId, What,
+    folds::{self, Assigned},
+};
+
+/// What the system kept of an assignment, where it kept any of it.
+pub fn suspended(assignment: &Assignment) -> Option<HandIn> {
+    let kept = HandIn::read(system()?.suspended.as_deref()?).ok()?;
+    (kept.bank == assignment.bank && kept.assignment == assignment.id()).then_some(kept)
+}
+
+/// Takes up what the system kept, unless this device's own record has as much
+/// of it; says whether it did.
+pub fn resume(log: OpenLog, assignment: &Assignment, clinic: &Clinic) -> bool {
+    let Some(kept) = suspended(assignment) else {
+        return false;
+    };
+    let id = crate::assignments::id(assignment);
+    if let Some(here) = latest(log, &id)
+        && here.taken.seat == kept.seat.0
+        && here.taken.attempt >= kept.attempt
+        && super::hand_in_now(log, &here, assignment, clinic) >= answered(&kept)
+    {
+        return false;
+    }
+    take_up(log, assignment, kept.seat, kept.attempt);
+    for (slot, given) in assignment.slots().iter().zip(&kept.responses) {
+        let begun = given.iter().any(|it| it.answer != Answer::Blank);
+        let Some(assigned) = latest(log, &id).filter(|_| begun) else {
+            continue;
+        };
+        // A task that cannot be played here stays as if it was not begun.
+        if go_on(log, &assigned, assignment, slot).is_err() {
+            continue;
+        }
+        let sitting = latest(log, &id).and_then(|it| Some(it.tasks.get(&slot.place)?.sitting));
+        let seed = assignment.seed(Seat(kept.seat.0), slot.place);
+        if let (Some(sitting), Some(asked)) = (sitting, decisions(clinic, &slot.task, seed)) {
+            answer(log, sitting, &asked, given);
+        }
+    }
+    true
+}
+
+/// How many responses of a hand-in are answers.
+pub fn answered(hand_in: &HandIn) -> usize {
+    let all = hand_in.responses.iter().flatten();
+    all.filter(|it| it.answer != Answer::Blank).count()
+}
+
+fn latest(log: OpenLog, id: &str) -> Option<Assigned> {
+    log.look(|events| {
+        let mut all = folds::assignments(events).into_iter();
+        all.find(|it| it.taken.assignment == id)
+    })
+}
+
+/// Puts answers into the record, judged as they were when they were given.
+fn answer(log: OpenLog, sitting: SittingId, asked: &[Decision], given: &[Response]) {
+    let mut marks = Vec::new();
+    for (decision, response) in asked.iter().zip(given) {
+        let Answer::Options(places) = &response.answer else {
+            continue;
+        };
+        let Some(answer) = cases::ids(decision, places) else {
+            continue;
+        };
+        let grade = decision.grade(&answer);
+        marks.push(grade.per_cent);
+        log.append(What::CaseAnswered(CaseAnswered {
+            sitting,
+            decision: decision.id.clone(),
+            answer,
+            verdict: verdict(grade.standing),
+            per_cent: PerCent::of(grade.per_cent),
+            competency: decision.competency.to_string(),
+            seconds: response.seconds,
+        }));
+    }
+    if marks.len() == asked.len() {
+        log.append(What::CaseFinished(CaseFinished {
+            sitting,
+            per_cent: PerCent::of(overall(&marks)),
+        }));
+    }
+}
