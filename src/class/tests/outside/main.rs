@@ -9,6 +9,7 @@ mod hostile;
 mod inbox;
 mod made;
 mod packages;
+mod published;
 mod report;
 mod scale;
 mod symbols;

@@ -60,6 +60,43 @@ fn every_part_of_a_long_hand_in_is_a_symbol_that_is_read() {
     );
 }
 
+/// Symbols that another program made, of every level and with its own masks,
+/// are read by the reader that the page takes where the browser has none.
+#[test]
+fn symbols_of_another_program_are_read() {
+    let codes = crate::codes::codes();
+    let symbols = codes["symbols"].as_array().unwrap();
+    assert_eq!(symbols.len(), 10);
+    for symbol in symbols {
+        const DOTS: usize = 6;
+        const QUIET: usize = 4;
+        let rows: Vec<&str> = symbol["rows"]
+            .as_array()
+            .unwrap()
+            .iter()
+            .map(|row| row.as_str().unwrap())
+            .collect();
+        let side = (rows.len() + 2 * QUIET) * DOTS;
+        let module = |at: usize| (at / DOTS).checked_sub(QUIET);
+        let dark = |x: usize, y: usize| {
+            let row = rows.get(module(y)?)?.as_bytes();
+            row.get(module(x)?).map(|module| *module == b'1')
+        };
+        let light = |x, y| if dark(x, y) == Some(true) { 0 } else { 255 };
+        let mut image = rqrr::PreparedImage::prepare_from_greyscale(side, side, light);
+        let grids = image.detect_grids();
+        assert_eq!(grids.len(), 1);
+        let mut payload = Vec::new();
+        let meta = grids[0].decode_to(&mut payload).expect("it can be read");
+        assert_eq!(
+            payload,
+            crate::codes::hex(symbol["payload_hex"].as_str().unwrap())
+        );
+        assert_eq!(meta.version.0 as u64, symbol["version"].as_u64().unwrap());
+        assert_eq!(u64::from(meta.mask), symbol["mask"].as_u64().unwrap());
+    }
+}
+
 /// Capitals alone fill a symbol of version 10 at level M as the standard has it.
 #[test]
 fn capacities_are_those_of_the_standard() {
