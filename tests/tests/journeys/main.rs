@@ -4,11 +4,13 @@
 mod bench;
 mod cases;
 mod class;
+mod collect;
 mod engines;
 mod find;
 mod keeping;
 mod offline;
 mod reasoner;
+mod report;
 mod scorm;
 mod screens;
 mod shell;

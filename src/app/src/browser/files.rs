@@ -61,10 +61,8 @@ pub fn given(event: &Event) -> Vec<File> {
             .dyn_into()
             .ok()
     };
-    let list: Option<FileList> = field
-        .as_ref()
-        .and_then(HtmlInputElement::files)
-        .or_else(dropped);
+    // What is dropped onto a field is in the event, and not in the field yet.
+    let list: Option<FileList> = dropped().or_else(|| field.as_ref()?.files());
     let files = list.map_or_else(Vec::new, |list| {
         (0..list.length()).filter_map(|at| list.get(at)).collect()
     });

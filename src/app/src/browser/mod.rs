@@ -16,5 +16,6 @@ pub mod persistence;
 pub mod printer;
 pub mod scroll;
 pub mod storage;
+pub mod symbols;
 pub mod unfinished;
 pub mod update;

@@ -1,7 +1,7 @@
 //! Hand-ins graded again, in steps, so that the page shows how far it is and
 //! can be stopped.
 
-use crate::browser::breath;
+use crate::browser::{breath, clock};
 use class::{
     assignment::{Assignment, Seat},
     cases::CaseGrader,
@@ -12,18 +12,18 @@ use class::{
 use clinic::Clinic;
 use leptos::prelude::*;
 
-/// How many lines are read between two breaths. A line of sixty responses is
-/// graded in well under a millisecond once its cases are drawn.
-const LINES: usize = 24;
-
-/// How many columns are worked out between two breaths.
-const COLUMNS: usize = 16;
+/// How many milliseconds the work goes on without a breath. A browser takes a
+/// few of its own for each, so that a breath a line would take longer than
+/// the work; and a touch waits no longer than this.
+const STRETCH: i64 = 40;
 
 /// How far the work is, and whether to stop it. Cheap to copy.
 #[derive(Clone, Copy)]
 pub struct Going {
     state: RwSignal<Option<(usize, usize)>>,
     stopped: RwSignal<bool>,
+    /// When the last breath was taken, in milliseconds.
+    breathed: StoredValue<i64>,
 }
 
 impl Going {
@@ -32,6 +32,7 @@ impl Going {
         Self {
             state: RwSignal::new(None),
             stopped: RwSignal::new(false),
+            breathed: StoredValue::new(0),
         }
     }
 
@@ -45,19 +46,32 @@ impl Going {
         self.stopped.set(true);
     }
 
-    fn begin(self, of: usize) {
-        self.stopped.set(false);
-        self.state.set(Some((0, of)));
+    /// Begins work of so many steps.
+    pub fn begin(self, of: usize) {
+        self.stopped.try_set(false);
+        self.state.try_set(Some((0, of)));
+        self.breathed.try_set_value(clock::now().utc_ms);
     }
 
-    /// Breathes; false where the work is to stop or the screen is gone.
-    async fn breathe(self, done: usize, of: usize) -> bool {
+    /// Breathes where it is time to; false where the work is to stop or the
+    /// screen is gone.
+    pub async fn breathe(self, done: usize, of: usize) -> bool {
+        let now = clock::now().utc_ms;
+        if self
+            .breathed
+            .try_get_value()
+            .is_some_and(|it| now - it < STRETCH)
+        {
+            return true;
+        }
         self.state.try_set(Some((done, of)));
         breath::take().await;
+        self.breathed.try_set_value(clock::now().utc_ms);
         self.stopped.try_get_untracked() == Some(false)
     }
 
-    fn end(self) {
+    /// Nothing goes on any more.
+    pub fn end(self) {
         self.state.try_set(None);
     }
 }
@@ -88,7 +102,7 @@ pub async fn read(
     going.begin(all);
     for (at, line) in kept.iter().chain(&new).enumerate() {
         inbox.read(line);
-        if at % LINES == LINES - 1 && !going.breathe(at + 1, all).await {
+        if !going.breathe(at + 1, all).await {
             going.end();
             return None;
         }
@@ -129,12 +143,8 @@ pub async fn report(
 ) -> Option<Report> {
     let mut work = Work::new(assignment, table, tries);
     going.begin(work.progress().of);
-    loop {
-        let more = (0..COLUMNS).all(|_| work.step());
+    while work.step() {
         let progress = work.progress();
-        if !more {
-            break;
-        }
         if !going.breathe(progress.done, progress.of).await {
             going.end();
             return None;

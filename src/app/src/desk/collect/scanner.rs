@@ -1,4 +1,4 @@
-//! Reading symbols with the camera, where the browser can.
+//! Reading symbols with the camera.
 
 use super::Reader;
 use crate::{
@@ -18,14 +18,15 @@ pub fn Scanner(
     reader: Reader,
 ) -> impl IntoView {
     let on = RwSignal::new(false);
+    let seen = RwSignal::new(0_usize);
     let fault = RwSignal::new(None::<String>);
     let video = NodeRef::<html::Video>::new();
-    if !camera::reads_symbols() {
+    if !camera::can_be_asked_for() {
         return view! {
             <section class="dk-camera">
                 <h2 class="stage-label">"Camera"</h2>
                 <p data-test="no-camera">
-                    "This browser does not read symbols by itself. Open the symbol with the device's own camera and follow its link, or use files and links."
+                    "This browser gives the page no camera. Open the symbol with the device's own camera and follow its link, or use files and links."
                 </p>
             </section>
         }
@@ -33,6 +34,8 @@ pub fn Scanner(
     }
     let start = move |_| {
         on.set(true);
+        fault.set(None);
+        seen.set(0);
         spawn_local(async move {
             // The element is there once the view has been drawn.
             breath::take().await;
@@ -41,7 +44,7 @@ pub fn Scanner(
                 return;
             };
             match Camera::open(element).await {
-                Ok(camera) => watch(camera, on, reader).await,
+                Ok(camera) => watch(camera, on, seen, reader).await,
                 Err(why) => {
                     fault.try_set(Some(why));
                     on.try_set(false);
@@ -52,6 +55,16 @@ pub fn Scanner(
     let shown = move || {
         on.get()
             .then(|| view! { <video class="dk-video" node_ref=video muted playsinline></video> })
+    };
+    let counted = move || {
+        on.get().then(|| {
+            let says = match seen.get() {
+                0 => "No symbol was seen yet.".to_owned(),
+                1 => "1 symbol was seen.".into(),
+                many => format!("{many} symbols were seen."),
+            };
+            view! { <p class="hint" data-test="symbols-seen">{says}</p> }
+        })
     };
     let button = move || {
         if on.get() {
@@ -74,7 +87,7 @@ pub fn Scanner(
         <section class="dk-camera">
             <h2 class="stage-label">"Camera"</h2>
             <p>"Hold one symbol after the other before the camera. Pictures stay on this device."</p>
-            {shown} {button}
+            {shown} {counted} {button}
             {move || fault.get().map(|why| view! { <Notice tone=Tone::Attention><p>{why}</p></Notice> })}
         </section>
     }
@@ -83,13 +96,14 @@ pub fn Scanner(
 
 /// Looks again and again, and reads each symbol once, until it is switched off
 /// or the screen is left.
-async fn watch(camera: Camera, on: RwSignal<bool>, reader: Reader) {
+async fn watch(camera: Camera, on: RwSignal<bool>, count: RwSignal<usize>, reader: Reader) {
     let mut seen: Vec<String> = Vec::new();
     while on.try_get_untracked() == Some(true) {
         let found = camera.look().await;
         let new: Vec<String> = found.into_iter().filter(|it| !seen.contains(it)).collect();
         if !new.is_empty() {
             seen.extend(new.iter().cloned());
+            count.try_set(seen.len());
             reader.take(new);
         }
         breath::take().await;
