@@ -29,7 +29,7 @@ fn check(text: &str) -> Result<(), TestCaseError> {
     match read(text, &Catalogue::default()) {
         Ok(card) => prop_assert_eq!(read(&write(&card), &Catalogue::default()), Ok(card)),
         Err(faults) => {
-            prop_assert!(!faults.is_empty() && faults.iter().all(|it| it.ends_with('.')))
+            prop_assert!(!faults.is_empty() && faults.iter().all(|it| it.ends_with('.')));
         }
     }
     Ok(())
