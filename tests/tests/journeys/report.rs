@@ -7,7 +7,7 @@ use class::{
     cases::CaseGrader,
     handin::{HandIn, Inbox},
     report::{Missing, Report, Tries},
-    task::{Order, Task},
+    task::{Answer, Order, Task},
 };
 use clinic::case::Decision;
 use trayward_tests::browser::{Look, Page, Profile, Site, hook};
@@ -25,6 +25,7 @@ const CLASSES: [Class; 6] = [
         at % 2 == usize::from(seat % 2)
     }),
     (Missing::AllRight, 5, |_, _| false),
+    // Nothing is answered: half an answer can be half right.
     (Missing::AllWrong, 5, |_, _| true),
     // Who knows the one half does not know the other, and one knows less:
     // alpha is below 0.
@@ -55,6 +56,14 @@ fn set(seed: u32) -> Result<Assignment> {
     })
 }
 
+/// The same with everything left open.
+fn open(mut hand_in: HandIn) -> HandIn {
+    for response in hand_in.responses.iter_mut().flatten() {
+        response.answer = Answer::Blank;
+    }
+    hand_in
+}
+
 #[tokio::test]
 #[ignore = "needs a built site and a browser"]
 async fn where_a_number_would_say_nothing_words_stand() -> Result<()> {
@@ -68,6 +77,13 @@ async fn where_a_number_would_say_nothing_words_stand() -> Result<()> {
         let asked: Vec<Vec<Decision>> = asked(&clinic, &set, Seat(1))?;
         let lines: Vec<String> = (1..=seats)
             .map(|seat| hand_in(&set, &asked, Seat(seat), |_, at| slips(seat, at)))
+            .map(|it| {
+                if missing == Missing::AllWrong {
+                    open(it)
+                } else {
+                    it
+                }
+            })
             .map(|it| HandIn::letters(&it))
             .collect();
         let grader = CaseGrader::new(clinic.with_card(None));
