@@ -239,7 +239,7 @@ fn row(
                 <p>
                     {mark} {line.does} <span class="dk-who">" " {line.who} "."</span> {law}
                 </p>
-                <span class="dk-boxes" aria-hidden="true">"☐ ☐"</span>
+                <span class="dk-boxes" aria-hidden="true">"☐ Shown  ☐ Not yet"</span>
                 <Choice
                     legend=format!("Step {}", at + 1)
                     options=vec![Choosable::new("done", "Shown"), Choosable::new("missed", "Not yet")]
