@@ -4,6 +4,7 @@
 use crate::{
     given::Given,
     ids::{CaseId, CompetencyId, FindingId, ProcedureId},
+    numbers::Heart,
 };
 use serde::{Deserialize, Serialize};
 use std::collections::BTreeMap;
@@ -26,6 +27,12 @@ pub struct CaseFrame {
     pub teeth: Vec<u8>,
     /// The age in years, least and most.
     pub age: (u8, u8),
+    /// The weight in kilograms, least and most, where the visit reckons with it.
+    #[serde(default)]
+    pub weight: Option<(u16, u16)>,
+    /// How the heart can be, each as likely; healthy where nothing is said.
+    #[serde(default)]
+    pub heart: Vec<Heart>,
     /// Why the patient comes, in several wordings. `{tooth}` stands for the tooth.
     pub reasons: Vec<String>,
     /// What the patient says beside the findings, in several wordings. No finding

@@ -5,7 +5,7 @@
 use crate::{Catalogue, outline::Outline};
 use serde::de::DeserializeOwned;
 
-const MARK: &[u8] = b"TWc2";
+const MARK: &[u8] = b"TWc3";
 const OUTLINE_MARK: &[u8] = b"TWo1";
 
 /// Packs the catalogue.

@@ -4,7 +4,7 @@
 use crate::task::{Answer, Graded, Grader, Item, Offered, Order, Response, Task, TaskId};
 use clinic::{
     Clinic,
-    case::{Case, Choice, Decision, Form, Wanted},
+    case::{Case, Choice, Decision, Form, Sum, Wanted},
     standing::Standing,
 };
 use std::cell::RefCell;
@@ -49,8 +49,12 @@ pub fn case(clinic: &Clinic, order: &Order, seed: u64) -> Option<Case> {
 }
 
 /// What was taken of a decision, as a hand-in carries it. Ids that the
-/// decision does not offer are passed over.
+/// decision does not offer are passed over; a number goes as its code, and is
+/// blank where there is none.
 pub fn answer(decision: &Decision, taken: &[String]) -> Answer {
+    if matches!(decision.form, Form::Number(_)) {
+        return Sum::code(taken).map_or(Answer::Blank, Answer::Number);
+    }
     let place = |id: &String| {
         let place = decision.choices.iter().position(|c| c.id == *id)?;
         u16::try_from(place).ok()
@@ -98,7 +102,10 @@ impl Asked {
     fn grade(&mut self, answer: &Answer) -> Option<(Standing, u8)> {
         let places = match answer {
             Answer::Blank => return Some((Standing::Wrong, 0)),
-            Answer::Number(_) => return None,
+            Answer::Number(code) => {
+                let grade = self.decision.grade(&numbered(&self.decision, *code)?);
+                return Some((grade.standing, grade.per_cent));
+            }
             Answer::Options(places) => places,
         };
         if let Some(known) = self.grades.get(places) {
@@ -179,9 +186,22 @@ impl Grader for CaseGrader {
     }
 }
 
+/// The answer that a code is; none where no number is asked for, or none like it.
+fn numbered(decision: &Decision, code: i64) -> Option<Vec<String>> {
+    let answer = Sum::of_code(code);
+    match &decision.form {
+        Form::Number(sum) => sum.judged(&answer).map(|_| answer),
+        _ => None,
+    }
+}
+
 /// What was taken of a decision, by its places, as ids: the other way round from
-/// [`answer`]. None where one of the places is not there or stands twice.
+/// [`answer`]. None where one of the places is not there or stands twice, or
+/// where a number is asked for.
 pub fn ids(decision: &Decision, places: &[u16]) -> Option<Vec<String>> {
+    if matches!(decision.form, Form::Number(_)) {
+        return None;
+    }
     let twice = (1..places.len()).any(|i| places[..i].contains(&places[i]));
     if twice {
         return None;
@@ -197,7 +217,7 @@ fn item(decision: &Decision) -> Rc<Item> {
         id: decision.id.as_str().into(),
         name: decision.name.as_str().into(),
         competency: decision.competency.as_str().into(),
-        one: decision.form == Form::One,
+        one: matches!(decision.form, Form::One | Form::Number(_)),
         offered: decision.choices.iter().map(offered).collect(),
     })
 }

@@ -8,6 +8,7 @@ mod collect;
 mod engines;
 mod find;
 mod keeping;
+mod numbers;
 mod offline;
 mod reasoner;
 mod report;

@@ -4,7 +4,7 @@
 use anyhow::{Context, Result};
 use clinic::{
     Clinic,
-    case::{Case, Decision, Form},
+    case::{Case, Decision, Form, Sum},
 };
 use trayward_tests::browser::{Page, hook};
 
@@ -92,6 +92,7 @@ pub async fn answer(page: &Page, decision: &Decision, by: By) -> Result<()> {
                 by.take(page, &hook(&format!("lay-{id}"))).await?;
             }
         }
+        Form::Number(sum) => page.fill(&hook("typed"), &typed(sum)).await?,
         // The order in which the moves are shown is an answer too.
         Form::Order(_) => {}
     }
@@ -115,4 +116,11 @@ pub async fn play_from(page: &Page, case: &Case, from: usize, by: By) -> Result<
         go_on(page, by).await?;
     }
     page.see(&hook("debrief")).await
+}
+
+/// The right answer to a number step, as a student would type it.
+pub fn typed(sum: &Sum) -> String {
+    let words = sum.problem.answer.words().replace("whole ", "");
+    let number = words.split(" (").next().unwrap_or_default();
+    number.split(" to ").next().unwrap_or_default().to_owned()
 }

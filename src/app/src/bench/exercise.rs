@@ -1,7 +1,7 @@
 //! Numbers to be worked: what is asked, the answer as it is typed, what it is
 //! worth with the common slip named, and the worked solution.
 
-use super::{home::NUMBERS, numbers::Worked};
+use super::home::NUMBERS;
 use crate::{
     browser::{clock, focus, scroll},
     log::log,
@@ -9,7 +9,9 @@ use crate::{
         announce::announcer,
         icon::icon,
         page::Page,
+        typed::Typed,
         verdict::{class, shape},
+        worked::Worked,
     },
     place::Place,
     shell::NotHere,
@@ -183,25 +185,7 @@ fn Ask(sitting: Sitting) -> impl IntoView {
         }
         answer => {
             let unit = answer.unit().map(Unit::sign);
-            view! {
-                <label class="num-label" for="answer">"Your answer"</label>
-                <span class="num-typed">
-                    <input
-                        id="answer"
-                        class="num-input"
-                        type="text"
-                        autocomplete="off"
-                        autocapitalize="off"
-                        spellcheck="false"
-                        aria-describedby="stem why-answer"
-                        data-test="typed"
-                        prop:value=typed
-                        on:input=move |event| typed.set(event_target_value(&event))
-                    />
-                    {unit.map(|unit| view! { <span class="num-unit">{unit}</span> })}
-                </span>
-            }
-            .into_any()
+            view! { <Typed typed unit change=move |text| typed.set(text) /> }.into_any()
         }
     };
     view! {

@@ -3,7 +3,7 @@
 use super::{play::Play, tooth::ToothPlace};
 use crate::taught::clinic;
 use catalogue::findings::Known;
-use clinic::case::{Fact, Part};
+use clinic::case::{Fact, Measures, Part};
 use leptos::prelude::*;
 
 /// The chart. What the dentist finds in the open tooth is added once it was told.
@@ -22,6 +22,7 @@ pub fn Chart(
         {case.tooth.map(|fdi| view! { <ToothPlace fdi /> })}
         <p>{case.reason.clone()} " " <q>{case.words.clone()}</q></p>
         {lines(clinic.facts(&case.chart, Known::Chart))}
+        {case.measures.map(measured)}
         {opened
             .map(|facts| {
                 view! {
@@ -29,6 +30,16 @@ pub fn Chart(
                     {lines(facts)}
                 }
             })}
+    }
+}
+
+/// What the visit reckons with: the weight, and how the heart is.
+fn measured(measures: Measures) -> impl IntoView {
+    view! {
+        <dl class="chart" data-test="measures">
+            <div><dt>"Weight"</dt><dd>{measures.weight} " kg"</dd></div>
+            <div><dt>"Heart"</dt><dd>{measures.heart_says()}</dd></div>
+        </dl>
     }
 }
 

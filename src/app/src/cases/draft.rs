@@ -2,10 +2,14 @@
 //! student is looking at. It is kept beside the record, one for a sitting, so
 //! that a half-laid tray survives a reload, an update and another tab.
 
+use crate::find::words;
 use record::SittingId;
 
 /// What every stored draft begins with: what it is, and the version of its form.
 const HEAD: &str = "trayward-draft 1";
+
+/// What the content of a box among the options begins with. No id has a colon.
+const BOX: &str = "box:";
 
 /// The decision a student is at, and what of it is done.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
@@ -25,6 +29,18 @@ impl Draft {
             decision: decision.into(),
             ..Self::default()
         }
+    }
+
+    /// What a box holds, as one id: letters without spaces.
+    pub fn of_typed(typed: &str) -> String {
+        format!("{BOX}{}", words::encoded(typed))
+    }
+
+    /// What the box of a number holds; none where nothing was typed.
+    pub fn typed(&self) -> Option<String> {
+        let all = self.taken.iter();
+        let mut boxes = all.filter_map(|id| id.strip_prefix(BOX));
+        boxes.next().map(words::decoded)
     }
 
     /// Where the draft of a sitting is kept. No number follows the prefix, so
@@ -80,8 +96,25 @@ mod tests {
                 seconds: u32::MAX,
                 taken: vec!["explorer".into(), "set-rubber-dam-1".into()],
             },
+            Draft {
+                decision: "cartridges".into(),
+                seconds: 9,
+                taken: vec![Draft::of_typed("7 1/2 cartridges, größer")],
+            },
         ] {
             assert_eq!(Draft::read(&draft.write()), Some(draft));
+        }
+    }
+
+    #[test]
+    fn what_was_typed_comes_back_as_it_was_typed() {
+        for typed in ["", "8", " 7,5 mg / mL ", "1:100 000"] {
+            let draft = Draft {
+                taken: vec![Draft::of_typed(typed)],
+                ..Draft::of("cartridges")
+            };
+            let back = Draft::read(&draft.write()).and_then(|draft| draft.typed());
+            assert_eq!(back.as_deref(), Some(typed));
         }
     }
 

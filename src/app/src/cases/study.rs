@@ -70,6 +70,11 @@ fn about(play: Play, at: usize) -> Vec<Next> {
     let (case, asked) = (play.case(), play.asked(at));
     match (&asked.form, asked.part()) {
         (Form::Tray { .. }, _) => set_up(&case.booked, &asked.name).into_iter().collect(),
+        (Form::Number(sum), _) => vec![Next {
+            name: sum.tool.name().into(),
+            note: format!("Bench · {}", asked.name),
+            place: Place::Tool(sum.tool.id().into(), Vec::new()),
+        }],
         (_, Part::Chart) => lesson(&case.booked, &asked.name).into_iter().collect(),
         _ => {
             let things = things(&asked);

@@ -24,6 +24,8 @@ pub mod slips;
 pub mod sources;
 pub mod steps;
 pub mod tray;
+pub mod typed;
 pub mod verdict;
 pub mod wanted;
 pub mod within;
+pub mod worked;

@@ -105,6 +105,9 @@ pub enum Place {
 }
 
 impl Place {
+    /// What names the case that a tool was opened from, among its entries.
+    pub const FROM_CASE: &str = "case";
+
     /// Where a sitting of the record is gone on with or looked back on.
     pub fn of_sitting(case: &str, seed: u64, with: Option<&str>) -> Self {
         if case == tray_reading::CASE {

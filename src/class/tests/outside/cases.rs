@@ -7,8 +7,8 @@ use class::cases::{self, CaseGrader};
 use class::exchange::qti::{self, Question};
 use class::handin::{HandIn, Inbox, Outcome};
 use class::report::{Report, Tries};
-use class::task::{Grader, Order, Response, Task};
-use clinic::Clinic;
+use class::task::{Answer, Grader, Order, Response, Task};
+use clinic::{Clinic, case::Form, standing::Standing};
 use std::{path::Path, rc::Rc};
 
 fn clinic() -> Clinic {
@@ -107,7 +107,7 @@ fn what_cannot_have_been_answered_is_not_graded() {
             part,
         };
         let response = Response {
-            answer: class::task::Answer::Options(places.into()),
+            answer: Answer::Options(places.into()),
             ..Response::default()
         };
         grader.grade(&id, 1, &response).is_some()
@@ -157,7 +157,7 @@ fn a_grader_that_has_graded_much_grades_as_a_fresh_one() {
                 part,
             };
             let response = Response {
-                answer: class::task::Answer::Options(places.clone()),
+                answer: Answer::Options(places.clone()),
                 ..Response::default()
             };
             let once = used.grade(&id, seed, &response);
@@ -165,4 +165,63 @@ fn a_grader_that_has_graded_much_grades_as_a_fresh_one() {
             assert_eq!(once, used.grade(&id, seed, &response), "{seed} {places:?}");
         }
     }
+}
+
+#[test]
+fn a_typed_number_survives_its_hand_in() {
+    let clinic = clinic();
+    let frame = clinic.catalogue().cases[0].id.0.clone();
+    let order = Order {
+        frame: Some(frame),
+        ..Order::default()
+    };
+    let case = cases::case(&clinic, &order, 3).expect("a case");
+    let mut asked = case.decisions.iter().enumerate();
+    let (at, decision) = asked
+        .find(|(_, it)| it.id == "cartridges")
+        .expect("a number is asked");
+    let Form::Number(sum) = &decision.form else {
+        panic!("a number is typed")
+    };
+    let grader = CaseGrader::new(clinic.clone());
+    let task = class::task::TaskId {
+        task: Rc::new(Task::Case(order)),
+        part: u16::try_from(at).expect("few decisions"),
+    };
+    let graded = |answer: Answer| {
+        let response = Response {
+            answer,
+            ..Response::default()
+        };
+        grader.grade(&task, 3, &response).map(|it| it.standing)
+    };
+    let right = sum.problem.right() / 1000;
+    for (typed, standing) in [
+        (format!("{right} cartridges"), Standing::Right),
+        (format!("{right},0"), Standing::Right),
+        (format!("{}", right + 2), Standing::Unsafe),
+        (format!("{}.25", right - 1), Standing::Wrong),
+    ] {
+        let taken = sum.answer(&typed).expect("it is understood");
+        assert_eq!(decision.grade(&taken).standing, standing, "on the device");
+        let sent = cases::answer(decision, &taken);
+        assert!(matches!(sent, Answer::Number(_)), "{typed}");
+        assert_eq!(graded(sent), Some(standing), "{typed}");
+    }
+    assert_eq!(cases::answer(decision, &[]), Answer::Blank);
+    assert_eq!(graded(Answer::Blank), Some(Standing::Wrong));
+    assert_eq!(graded(Answer::Options(vec![0])), None);
+    let chart = class::task::TaskId {
+        part: 0,
+        ..task.clone()
+    };
+    let response = Response {
+        answer: Answer::Number(8000),
+        ..Response::default()
+    };
+    assert_eq!(
+        grader.grade(&chart, 3, &response),
+        None,
+        "no number is asked there"
+    );
 }

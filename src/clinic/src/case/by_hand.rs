@@ -2,7 +2,7 @@
 //! the bench is done again and judged by the model, in the place of an option.
 
 use super::choice::{Choice, Grade};
-use crate::mixing::{Mix, Recipe, Replay, Verdict};
+use crate::mixing::{Mix, Recipe, Replay, Verdict, made::Line};
 use catalogue::{Catalogue, ids::ItemId, items::MixFault};
 
 /// What a mix among the ids of an answer begins with. No id has a colon.
@@ -53,10 +53,19 @@ impl ByHand {
     /// The verdict on a mix, from the text of its replay; none where the text
     /// is no mix of this material that was handed over.
     pub fn verdict(&self, replay: &str) -> Option<Verdict> {
+        self.mix(replay)?.verdict().cloned()
+    }
+
+    /// What was really made, from the text of its replay; empty where the text
+    /// is no mix of this material that was handed over.
+    pub fn made(&self, replay: &str) -> Vec<Line> {
+        self.mix(replay).map_or_else(Vec::new, |mix| mix.made())
+    }
+
+    fn mix(&self, replay: &str) -> Option<Mix> {
         let replay: Replay = serde_json::from_str(replay).ok()?;
         let fits = replay.material == *self.material() && replay.usage == self.usage();
-        let mix: Mix = fits.then(|| replay.run_with((*self.recipe).clone()).ok())??;
-        mix.verdict().cloned()
+        fits.then(|| replay.run_with((*self.recipe).clone()).ok())?
     }
 
     /// The answer that a mix is: the option that comes nearest to it, for those

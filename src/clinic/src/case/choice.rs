@@ -1,6 +1,6 @@
 //! A decision, its options, and how an answer is graded.
 
-use super::{by_hand::ByHand, part::Part, seed::Seed};
+use super::{by_hand::ByHand, part::Part, seed::Seed, sum::Sum};
 use crate::{
     Reason,
     engine::Proof,
@@ -29,6 +29,8 @@ pub enum Form {
         /// Why each pair has to stand in order.
         orders: Vec<(String, String, String)>,
     },
+    /// A number, typed; there are no options.
+    Number(Box<Sum>),
 }
 
 /// One option.
@@ -178,11 +180,12 @@ impl Decision {
             Form::All => ids(Standing::Right).collect(),
             Form::Order(order) => order.clone(),
             Form::Tray { target, .. } => target.stages.iter().flatten().cloned().collect(),
+            Form::Number(sum) => sum.best(),
         }
     }
 
     /// Grades an answer: the ids of the options taken, in order; where it can be
-    /// answered by mixing and was, the mix.
+    /// answered by mixing and was, the mix; where a number is asked for, the number.
     pub fn grade(&self, answer: &[String]) -> Grade {
         let by_hand = self.by_hand.as_ref();
         if let Some(graded) = by_hand.and_then(|it| it.grade(answer)) {
@@ -202,6 +205,7 @@ impl Decision {
             Form::Tray {
                 target, neutral, ..
             } => self.grade_tray(answer, target, neutral),
+            Form::Number(sum) => sum.grade(answer),
         }
     }
 

@@ -2,6 +2,7 @@
 
 use super::{
     choice::Decision,
+    reckon::Measures,
     seed::Seed,
     story::{Told, words},
 };
@@ -71,6 +72,8 @@ pub struct Case {
     /// The plan that the dentist settles on once the tooth is open; none where
     /// the visit opens no tooth and goes as it was booked.
     pub plan: Option<PlanId>,
+    /// What the visit reckons with, where it does.
+    pub measures: Option<Measures>,
     /// The decisions, in order.
     pub decisions: Vec<Decision>,
 }
@@ -147,6 +150,7 @@ impl Clinic {
             chart,
             opened,
             plan,
+            measures: Measures::drawn(frame, seed),
             decisions: Vec::new(),
         };
         case.decisions = self.decisions(&case, chance)?;
@@ -236,17 +240,22 @@ impl Clinic {
             procedure,
             after,
         };
-        let mut decisions = vec![visit.flag(), visit.lay(&mut chance)];
+        let mut decisions = vec![visit.flag()];
+        decisions.extend(visit.tooth_named());
+        decisions.push(visit.lay(&mut chance));
         decisions.extend(visit.speak_up(&mut chance));
+        decisions.extend(visit.cartridges());
         decisions.extend(visit.plan());
         decisions.extend(visit.cavity(&mut chance));
         decisions.extend(visit.fetch(&mut chance));
         decisions.extend(visit.start());
+        decisions.extend(visit.water());
         decisions.extend(visit.mixing(&mut chance));
         decisions.extend(visit.hand_over());
         decisions.extend(visit.next_step(&mut chance));
         decisions.extend(visit.tell(&mut chance));
         decisions.extend(visit.recall());
+        decisions.extend(visit.return_date());
         for decision in &mut decisions {
             decision.arrange(&mut chance);
         }

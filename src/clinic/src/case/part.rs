@@ -48,11 +48,13 @@ impl Decision {
     /// The part of the visit that it belongs to.
     pub fn part(&self) -> Part {
         match self.id.as_str() {
-            "chart" => Part::Chart,
-            "tray" | "speak-up" => Part::Tray,
-            "start" | "proportion" | "mix-order" | "mix-time" | "ready" | "mend" => Part::Mix,
+            "chart" | "tooth" => Part::Chart,
+            "tray" | "speak-up" | "cartridges" => Part::Tray,
+            "start" | "water" | "proportion" | "mix-order" | "mix-time" | "ready" | "mend" => {
+                Part::Mix
+            }
             "hand-over" | "next-step" => Part::Chair,
-            "tell" | "interval" | "checks" | "sooner" => Part::Return,
+            "tell" | "interval" | "checks" | "sooner" | "return-date" => Part::Return,
             _ => Part::Plan,
         }
     }

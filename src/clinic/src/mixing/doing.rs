@@ -2,8 +2,9 @@
 
 use super::{
     action::Action,
+    bench::Course,
     mass::{Hand, Mass, Setting},
-    mix::{Course, Mix},
+    mix::Mix,
     units::{Millis, Share, Units},
 };
 use catalogue::kinetics::Surface;

@@ -20,15 +20,19 @@
 
 pub mod action;
 mod arithmetic;
+mod bench;
 mod causes;
 mod doing;
 pub mod feel;
+mod findings;
 mod judge;
 pub mod look;
+pub mod made;
 mod mass;
 pub mod mix;
 pub mod offer;
 pub mod plan;
+mod reads;
 pub mod recipe;
 mod refusal;
 pub mod replay;
@@ -40,8 +44,9 @@ pub mod wanted;
 pub mod way;
 
 pub use action::{Action, Stroke, Vigour};
+pub use bench::Ledger;
 pub use look::Look;
-pub use mix::{Ledger, Mix};
+pub use mix::Mix;
 pub use offer::{Offer, steps_of};
 pub use recipe::Recipe;
 pub use replay::Replay;

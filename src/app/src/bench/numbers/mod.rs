@@ -2,7 +2,6 @@
 //! the working step by step.
 //!
 //! - `tool`, `boxes`: one tool, its entries in the address
-//! - `worked`: a working, with its cautions, its frame and its sources
 //! - `pictures`, `arch`: what the numbers look like
 //!
 //! Nothing here reckons: it asks [`clinic::numbers`].
@@ -11,10 +10,8 @@ mod arch;
 mod boxes;
 mod pictures;
 mod tool;
-mod worked;
 
 pub use tool::ToolScreen;
-pub use worked::Worked;
 
 use crate::{
     parts::{

@@ -4,11 +4,10 @@
 use super::{
     boxes::{Box, at_first},
     pictures::Picture,
-    worked::Worked,
 };
 use crate::{
     browser::address::Address,
-    parts::{announce::announcer, page::Page},
+    parts::{announce::announcer, page::Page, worked::Worked},
     place::Place,
     shell::NotHere,
     taught::catalogue,
@@ -21,6 +20,13 @@ use leptos::prelude::*;
 
 /// What came of the entries in the address; none before there are any.
 type Done = Option<Result<Working, Vec<Fault>>>;
+
+/// The case that a tool was opened from; none where it was opened otherwise.
+fn case_of(entries: &[(String, String)]) -> Option<Place> {
+    let (_, fragment) = entries.iter().find(|(id, _)| id == Place::FROM_CASE)?;
+    let place = Place::from_fragment(fragment);
+    matches!(place, Place::Case(..)).then_some(place)
+}
 
 /// The screen of a tool.
 #[component]
@@ -40,6 +46,7 @@ pub fn ToolScreen(
         Place::Tool(_, entries) => entries,
         _ => Vec::new(),
     });
+    let back = Memo::new(move |_| in_address.with(|entries| case_of(entries)));
     let given = in_address.get_untracked();
     let entered = RwSignal::new(if given.is_empty() {
         at_first(&inputs)
@@ -98,9 +105,35 @@ pub fn ToolScreen(
                 <div class="num-out">
                     <Picture tool entered />
                     {worked}
+                    {move || {
+                        back.get()
+                            .map(|case| {
+                                view! {
+                                    <div class="actions">
+                                        <a class="button" href=case.fragment() data-test="to-case">
+                                            "Back to the case"
+                                        </a>
+                                    </div>
+                                }
+                            })
+                    }}
                 </div>
             </div>
         </Page>
     }
     .into_any()
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn a_tool_leads_back_to_a_case_and_nowhere_else() {
+        let entries = |fragment: &str| vec![(Place::FROM_CASE.to_owned(), fragment.to_owned())];
+        let case = Place::Case("crown-day".into(), 7, None);
+        assert_eq!(case_of(&entries(&case.fragment())), Some(case));
+        assert_eq!(case_of(&entries("#/record")), None);
+        assert_eq!(case_of(&[]), None);
+    }
 }

@@ -4,6 +4,7 @@
 mod all;
 mod by_hand;
 mod drag;
+mod number;
 mod one;
 mod option;
 mod order;
@@ -32,12 +33,13 @@ pub fn Decide(
         Form::All => view! { <all::DecideAll play at /> }.into_any(),
         Form::Order(_) => view! { <order::DecideOrder play at /> }.into_any(),
         Form::Tray { .. } => view! { <tray::DecideTray play at /> }.into_any(),
+        Form::Number(_) => view! { <number::DecideNumber play at /> }.into_any(),
     };
     let told = (!asked.lead.is_empty()).then_some("told");
     view! {
         <Visit play at>
             {told.map(|id| view! { <p class="told" id=id>{asked.lead.clone()}</p> })}
-            <h1 class="question" tabindex="-1" aria-describedby=told>
+            <h1 class="question" id="stem" tabindex="-1" aria-describedby=told>
                 <span class="stage-label">{asked.name.clone()}<span class="unseen">": "</span></span>
                 {asked.question.clone()}
             </h1>

@@ -18,6 +18,7 @@ use super::{
 use crate::parts::{
     announce::announcer,
     icon::{Icon, icon},
+    worked::Worked,
 };
 use clinic::case::Form;
 use leptos::prelude::*;
@@ -69,6 +70,7 @@ pub fn explanation(asked: &Asked, answer: &[String]) -> impl IntoView + use<> {
         Form::All => all::options(asked, answer).into_any(),
         Form::Order(order) => order::compared(asked, order, answer).into_any(),
         Form::Tray { .. } => tray::compared(asked, answer).into_any(),
+        Form::Number(sum) => view! { <Worked working=sum.problem.working.clone() /> }.into_any(),
     };
     view! {
         {by_hand::mixed(asked, answer)}

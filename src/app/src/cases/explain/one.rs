@@ -11,7 +11,7 @@ use super::{
 };
 use crate::parts::icon::icon;
 use clinic::{
-    case::{Choice, Form},
+    case::{ByHand, Choice, Form},
     standing::Standing,
 };
 use leptos::prelude::*;
@@ -20,7 +20,10 @@ use leptos::prelude::*;
 pub fn options(asked: &Asked, answer: &[String]) -> impl IntoView + use<> {
     let best = asked.choices.iter().map(|c| c.standing).min();
     let is_best = |choice: &Choice| Some(choice.standing) == best;
-    let own = answer.first().and_then(|id| asked.choice(id));
+    // A mix stands for itself: the option it comes nearest to was not taken.
+    let by_hand = ByHand::replay(answer).is_some();
+    let own = answer.first().filter(|_| !by_hand);
+    let own = own.and_then(|id| asked.choice(id));
     let is_own = |choice: &Choice| own.is_some_and(|own| own.id == choice.id);
     let right: Vec<&Choice> = asked
         .choices
@@ -37,6 +40,7 @@ pub fn options(asked: &Asked, answer: &[String]) -> impl IntoView + use<> {
         }
     };
     let beside = match (own_best, right.len()) {
+        _ if by_hand => "How it should be",
         (true, _) => "As good here",
         (false, 1) => "Best here",
         (false, _) => "Best here, any of these",

@@ -7,7 +7,7 @@ use crate::parts::{
     verdict::class,
 };
 use clinic::{
-    case::{Choice, Form, Grade},
+    case::{ByHand, Choice, Form, Grade},
     standing::Standing,
 };
 use leptos::prelude::*;
@@ -19,7 +19,7 @@ pub fn words(form: &Form, standing: Standing) -> &'static str {
         (Standing::Right, _) => "Right",
         (Standing::Acceptable, Form::One) => "Another way that is taught",
         (Standing::Acceptable, _) => "Nearly",
-        (Standing::Wrong, Form::One) => "Not this",
+        (Standing::Wrong, Form::One | Form::Number(_)) => "Not this",
         (Standing::Wrong, _) => "Not yet",
         (Standing::Unsafe, _) => "Unsafe",
     }
@@ -60,11 +60,24 @@ pub fn mark(form: &Form, standing: Standing) -> impl IntoView + use<> {
 /// What an answer came to, in a sentence; empty where the word says it all.
 pub fn summary(asked: &Asked, answer: &[String], grade: &Grade) -> String {
     match &asked.form {
-        Form::One => String::new(),
+        Form::One => mixed(asked, answer),
         Form::All => summary_of_all(asked, answer),
         Form::Order(_) => summary_of_order(grade),
         Form::Tray { .. } => summary_of_tray(grade),
+        Form::Number(sum) => sum.judged(answer).map_or_else(
+            || format!("No number was given. It is {}.", sum.problem.answer.words()),
+            |judged| judged.sentence,
+        ),
     }
+}
+
+/// The cause of the verdict on a mix; empty where an option was the answer.
+fn mixed(asked: &Asked, answer: &[String]) -> String {
+    let judged = || {
+        let by_hand = asked.by_hand.as_ref()?;
+        by_hand.verdict(ByHand::replay(answer)?)
+    };
+    judged().map_or_else(String::new, |verdict| verdict.cause)
 }
 
 fn summary_of_all(asked: &Asked, answer: &[String]) -> String {

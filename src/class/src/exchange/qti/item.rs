@@ -1,7 +1,7 @@
 //! One question as an item.
 
 use super::super::xml::escaped;
-use clinic::case::{Decision, Form};
+use clinic::case::{Decision, Form, Sum};
 use clinic::standing::Standing;
 use core::fmt::Write;
 
@@ -51,6 +51,7 @@ impl Question {
                     .collect(),
             ),
             Form::Order(_) => Expected::Order(decision.best_answer()),
+            Form::Number(ref sum) => return Self::number(id, decision, sum),
         };
         let prompt = match decision.form {
             Form::Tray { .. } => format!(
@@ -70,6 +71,22 @@ impl Question {
                 .map(|c| (c.id.clone(), c.label.clone()))
                 .collect(),
             answer,
+        })
+    }
+
+    /// A number as a choice among common wrong results.
+    fn number(id: &str, decision: &Decision, sum: &Sum) -> Option<Self> {
+        let all = sum.problem.options();
+        let right = all.iter().position(|(_, right)| *right)?;
+        let named = |at: usize| format!("number-{at}");
+        let labels = all.into_iter().enumerate();
+        Some(Self {
+            id: id.into(),
+            title: decision.name.clone(),
+            lead: decision.lead.clone(),
+            prompt: decision.question.clone(),
+            options: labels.map(|(at, (label, _))| (named(at), label)).collect(),
+            answer: Expected::One(named(right)),
         })
     }
 

@@ -12,7 +12,7 @@ use crate::{
 };
 
 /// The answer to an exercise.
-#[derive(Clone, Debug, PartialEq)]
+#[derive(Clone, Debug, PartialEq, Eq)]
 pub enum Answer {
     /// A number.
     Number {
@@ -57,7 +57,7 @@ pub enum Answer {
 }
 
 /// An entry, understood.
-#[derive(Clone, Debug, PartialEq)]
+#[derive(Clone, Debug, PartialEq, Eq)]
 pub enum Entered {
     /// A number in the unit that is asked for.
     Number(Exact),
@@ -74,7 +74,7 @@ pub enum Entered {
 }
 
 /// A common wrong result, and what causes it.
-#[derive(Clone, Debug, PartialEq)]
+#[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Slip {
     /// The result.
     pub entered: Entered,

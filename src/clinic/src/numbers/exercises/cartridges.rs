@@ -76,6 +76,22 @@ fn whole(numbers: &Numbers, sitting: &Sitting<'_>, stem: String) -> Option<Draft
     })
 }
 
+/// The question for whole cartridges that a sitting asks, with what the rule says.
+pub(super) fn asked(numbers: &Numbers, sitting: &Sitting<'_>, who: &str) -> Option<Draft> {
+    let Sitting {
+        rules, solution, ..
+    } = *sitting;
+    let stem = format!(
+        "{who}; {} in cartridges of {} mL. By {}: {}{}. How many whole cartridges are the most?",
+        solution.name,
+        sitting.volume.ml().text(2),
+        rules.name,
+        rule_words(rules, solution),
+        vasoconstrictor_words(numbers, solution, sitting.heart)
+    );
+    whole(numbers, sitting, stem)
+}
+
 /// What a vasoconstrictor's limit is, for the stem.
 fn vasoconstrictor_words(numbers: &Numbers, solution: &Solution, heart: Heart) -> String {
     solution
@@ -104,14 +120,7 @@ pub(super) fn cartridges(numbers: &Numbers, draw: &mut Draw) -> Option<Draft> {
         heart: Heart::Healthy,
         years: None,
     };
-    let stem = format!(
-        "A healthy adult of {kg} kg; {} in cartridges of {volume} mL. By {}: {}{}. How many whole cartridges are the most?",
-        solution.name,
-        rules.name,
-        rule_words(rules, solution),
-        vasoconstrictor_words(numbers, solution, Heart::Healthy)
-    );
-    whole(numbers, &sitting, stem)
+    asked(numbers, &sitting, &format!("A healthy adult of {kg} kg"))
 }
 
 /// Whole cartridges with heart disease.
@@ -132,14 +141,10 @@ pub(super) fn heart_disease(numbers: &Numbers, draw: &mut Draw) -> Option<Draft>
         heart: Heart::Diseased,
         years: None,
     };
-    let stem = format!(
-        "An adult of {kg} kg with significant heart disease, whom the dentist allows a vasoconstrictor; {} in cartridges of {volume} mL. By {}: {}{}. How many whole cartridges are the most?",
-        solution.name,
-        rules.name,
-        rule_words(rules, solution),
-        vasoconstrictor_words(numbers, solution, Heart::Diseased)
+    let who = format!(
+        "An adult of {kg} kg with significant heart disease, whom the dentist allows a vasoconstrictor"
     );
-    whole(numbers, &sitting, stem)
+    asked(numbers, &sitting, &who)
 }
 
 /// Whole cartridges for a child.
@@ -167,18 +172,16 @@ pub(super) fn child(numbers: &Numbers, draw: &mut Draw) -> Option<Draft> {
         heart: Heart::Healthy,
         years: None,
     };
-    let stem = format!(
-        "A child of {weight}; {} in cartridges of {volume} mL. By {}: {}{}. How many whole cartridges are the most?",
-        solution.name,
-        rules.name,
-        rule_words(rules, solution),
-        vasoconstrictor_words(numbers, solution, Heart::Healthy)
-    );
-    let mut draft = whole(numbers, &sitting, stem)?;
+    of_child(numbers, &sitting, &format!("A child of {weight}"))
+}
+
+/// Whole cartridges for a child, with what the other rules would come to.
+pub(super) fn of_child(numbers: &Numbers, sitting: &Sitting<'_>, who: &str) -> Option<Draft> {
+    let mut draft = asked(numbers, sitting, who)?;
     for other in &numbers.dose_rules {
         let other = Sitting {
             rules: other,
-            ..sitting
+            ..*sitting
         };
         if let Ok(most) = other.maximum(numbers) {
             draft.slips.push(Slip::number(

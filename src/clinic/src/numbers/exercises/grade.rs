@@ -2,7 +2,7 @@
 //! and `0.49 g` are understood; and where a wrong result is a common one, told
 //! what causes it.
 
-use super::{Answer, Entered, Exercise};
+use super::{Answer, Entered, Exercise, Slip};
 use crate::numbers::{
     entry::{Field, Refusal, clock, date, refuse},
     exact::Exact,
@@ -28,29 +28,33 @@ pub struct Grade {
 /// A sentence, if it is not understood. That is no wrong answer: it can be
 /// entered again.
 pub fn grade(exercise: &Exercise, typed: &str) -> Result<Grade, Refusal> {
-    let answer = &exercise.answer;
-    let entered = read(answer, typed)?;
-    let understood = answer.told(&entered);
-    let right = answer.accepts(&entered);
-    let slip = exercise
-        .slips
+    let entered = read(&exercise.answer, typed)?;
+    Ok(judged(&exercise.answer, &exercise.slips, &entered))
+}
+
+/// Grades what was understood.
+pub(super) fn judged(answer: &Answer, slips: &[Slip], entered: &Entered) -> Grade {
+    let understood = answer.told(entered);
+    let right = answer.accepts(entered);
+    let slip = slips
         .iter()
-        .find(|slip| !right && answer.same(&slip.entered, &entered))
+        .find(|slip| !right && answer.same(&slip.entered, entered))
         .map(|slip| slip.because.clone());
     let sentence = match (right, &slip) {
         (true, _) => format!("Right: {}.", answer.words()),
         (false, Some(because)) => format!("Not {understood}. {because} It is {}.", answer.words()),
         (false, None) => format!("Not {understood}. It is {}.", answer.words()),
     };
-    Ok(Grade {
+    Grade {
         right,
         understood,
         slip,
         sentence,
-    })
+    }
 }
 
-fn read(answer: &Answer, typed: &str) -> Result<Entered, Refusal> {
+/// What was typed, understood as this answer asks for it.
+pub(super) fn read(answer: &Answer, typed: &str) -> Result<Entered, Refusal> {
     let typed = typed.trim();
     match answer {
         Answer::Number { unit, .. } | Answer::Between { unit, .. } => {

@@ -11,11 +11,13 @@ mod dose;
 mod draw;
 mod grade;
 mod instruments;
+mod problem;
 mod safety;
 mod teeth;
 
 pub use answer::{Answer, Entered, Slip};
 pub use grade::{Grade, grade};
+pub use problem::Problem;
 
 use super::working::Working;
 use crate::{Clinic, case::Seed};
@@ -214,21 +216,27 @@ pub struct Exercise {
     pub seconds: u32,
 }
 
+/// The slips that are wrong and differ from one another, in their order.
+fn apart(answer: &Answer, from: Vec<Slip>) -> Vec<Slip> {
+    let mut slips: Vec<Slip> = Vec::new();
+    for slip in from {
+        let known = slips
+            .iter()
+            .any(|known| answer.same(&known.entered, &slip.entered));
+        if !known && !answer.accepts(&slip.entered) {
+            slips.push(slip);
+        }
+    }
+    slips
+}
+
 /// The exercise at an index of its family; indices start again behind the last.
 /// None where the facts that the family needs are missing.
 pub fn exercise_at(clinic: &Clinic, family: Family, index: u64) -> Option<Exercise> {
     let count = family.count(clinic);
     let index = index.checked_rem(count)?;
     let draft = family.draft(&clinic.catalogue().numbers, &mut Draw::new(index))?;
-    let mut slips: Vec<Slip> = Vec::new();
-    for slip in draft.slips {
-        let known = slips
-            .iter()
-            .any(|s| draft.answer.same(&s.entered, &slip.entered));
-        if !known && !draft.answer.accepts(&slip.entered) {
-            slips.push(slip);
-        }
-    }
+    let slips = apart(&draft.answer, draft.slips);
     Some(Exercise {
         family,
         index,

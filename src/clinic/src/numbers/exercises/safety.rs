@@ -238,13 +238,24 @@ pub(super) fn reading(numbers: &Numbers, draw: &mut Draw) -> Option<Draft> {
 
 /// Water to powder.
 pub(super) fn powder(numbers: &Numbers, draw: &mut Draw) -> Option<Draft> {
-    let weighed: Vec<_> = numbers
-        .proportions
-        .iter()
-        .filter(|p| p.powder_unit == "g" && p.liquid_unit == "mL")
-        .collect();
+    let weighed: Vec<_> = weighed(numbers).collect();
     let proportion = *draw.pick(&weighed)?;
     let grams = draw.span(20, 500, 5);
+    Some(water(numbers, proportion, grams))
+}
+
+/// Proportions by weight and volume, which alone can be reckoned with.
+pub(super) fn weighed(numbers: &Numbers) -> impl Iterator<Item = &catalogue::numbers::Proportion> {
+    let all = numbers.proportions.iter();
+    all.filter(|p| p.powder_unit == "g" && p.liquid_unit == "mL")
+}
+
+/// Water to so many grams.
+pub(super) fn water(
+    numbers: &Numbers,
+    proportion: &catalogue::numbers::Proportion,
+    grams: u32,
+) -> Draft {
     let amount = Exact::from(grams);
     let (from, to) = proportion::liquid(proportion, amount);
     // What a measuring cup can show where the table gives one figure; rounding where it gives two.
@@ -267,7 +278,7 @@ pub(super) fn powder(numbers: &Numbers, draw: &mut Draw) -> Option<Draft> {
             "Powder and water changed places.",
         ),
     ];
-    for other in weighed.iter().filter(|p| p.id != proportion.id) {
+    for other in weighed(numbers).filter(|p| p.id != proportion.id) {
         let (a, b) = proportion::liquid(other, amount);
         slips.push(Slip::number(
             (a + b) / Exact::whole(2),
@@ -279,7 +290,7 @@ pub(super) fn powder(numbers: &Numbers, draw: &mut Draw) -> Option<Draft> {
     } else {
         format!("{} to {}", proportion.liquid.from, proportion.liquid.to)
     };
-    Some(Draft {
+    Draft {
         stem: format!(
             "{} takes {table} mL of water to {} g. How many mL go to {grams} g?",
             super::super::dose::capital(&proportion.name),
@@ -295,7 +306,7 @@ pub(super) fn powder(numbers: &Numbers, draw: &mut Draw) -> Option<Draft> {
         slips,
         difficulty: if grams.is_multiple_of(100) { 1 } else { 2 },
         seconds: 40,
-    })
+    }
 }
 
 /// The date of a return visit.
@@ -311,6 +322,11 @@ pub(super) fn recall(draw: &mut Draw) -> Option<Draft> {
         (6, Unit::Month),
         (1, Unit::Year),
     ])?;
+    back(start, count, unit)
+}
+
+/// The date of a return visit so much later.
+pub(super) fn back(start: Civil, count: u32, unit: Unit) -> Option<Draft> {
     let right = recall_date::after(start, count, unit).ok()?;
     let slip = |date: Option<Civil>, because: &str| {
         Some(Slip {
@@ -333,7 +349,7 @@ pub(super) fn recall(draw: &mut Draw) -> Option<Draft> {
             start.after_days(count * 30),
             "Months were counted as 30 days; by the calendar it is the same day of the month.",
         )),
-        Unit::Week if count % 4 == 0 => slips.push(slip(
+        Unit::Week if count.is_multiple_of(4) => slips.push(slip(
             start.after_months(count / 4),
             "Four weeks were taken for a month; a month is two or three days longer.",
         )),

@@ -17,6 +17,11 @@ pub(super) fn notation(draw: &mut Draw) -> Option<Draft> {
     let teeth: Vec<Tooth> = Tooth::all().collect();
     let (from, to) = *draw.pick(&pairs)?;
     let tooth = *draw.pick(&teeth)?;
+    Some(named(tooth, from, to))
+}
+
+/// One tooth from one system to another.
+pub(super) fn named(tooth: Tooth, from: System, to: System) -> Draft {
     let code = written(tooth, from);
     let slip = |tooth: Tooth, because: &str| Slip {
         entered: Entered::Tooth(tooth),
@@ -59,7 +64,7 @@ pub(super) fn notation(draw: &mut Draw) -> Option<Draft> {
         ));
     }
     let primary = tooth.is_primary();
-    Some(Draft {
+    Draft {
         stem: format!(
             "A letter names tooth {code} in the {} system. What is it in {}?",
             from.name(),
@@ -76,7 +81,7 @@ pub(super) fn notation(draw: &mut Draw) -> Option<Draft> {
             + u8::from(primary)
             + u8::from(to == System::Universal || from == System::Universal),
         seconds: 30,
-    })
+    }
 }
 
 /// An age against a tooth: every tooth of one side, ages about its window.

@@ -2,6 +2,11 @@
 //! and what can be done with it in a handler. Nothing here judges an answer;
 //! the decision does.
 
+mod sought;
+mod typed;
+
+pub use sought::Sought;
+
 use super::{draft::Draft, scene::Scene};
 use crate::{
     browser::{clock, storage::BrowserStore},
@@ -9,16 +14,14 @@ use crate::{
     log::{OpenLog, log},
     taught::clinic,
 };
-use catalogue::ids::FindingId;
 use clinic::{
     case::{Case, Decision, Form, overall},
     standing::Standing,
 };
 use leptos::{ev, prelude::*};
 use record::{
-    CaseAnswered, CaseFinished, CaseStarted, Event, MixHandedOver, PerCent, SittingId, Store,
-    Verdict, What,
-    folds::{self, Sitting},
+    CaseAnswered, CaseFinished, CaseStarted, MixHandedOver, PerCent, SittingId, Store, Verdict,
+    What, folds::Sitting,
 };
 use std::{ops::Deref, sync::Arc};
 
@@ -277,40 +280,6 @@ pub fn verdict(standing: Standing) -> Verdict {
     }
 }
 
-/// A case as the record names it.
-#[derive(Clone, Debug)]
-pub struct Sought {
-    frame: String,
-    seed: u64,
-    with: Option<String>,
-}
-
-impl Sought {
-    /// A case of a frame, a seed and what it was asked for with.
-    pub fn new(frame: &str, seed: u64, with: Option<&FindingId>) -> Self {
-        Self {
-            frame: frame.into(),
-            seed,
-            with: with.map(ToString::to_string),
-        }
-    }
-
-    /// The sitting to go on with: the latest under way, or else the latest that
-    /// was finished.
-    pub fn latest(&self, events: &[Event]) -> Option<Sitting> {
-        let is = |case: &str, seed: u64, with: &Option<String>| {
-            case == self.frame && seed == self.seed && *with == self.with
-        };
-        let mut open = folds::under_way(events).into_iter();
-        let under_way = open.rfind(|it| is(&it.case, it.seed, &it.with));
-        under_way.or_else(|| {
-            let mut done = folds::finished_cases(events).into_iter();
-            let last = done.rfind(|it| is(&it.case, it.seed, &it.with))?;
-            folds::sitting(events, last.sitting)
-        })
-    }
-}
-
 fn kept_draft(sitting: SittingId) -> Option<Draft> {
     let text = BrowserStore.get(&Draft::key(sitting)).ok().flatten()?;
     Draft::read(&text)
@@ -336,8 +305,9 @@ fn begun(asked: &Decision, draft: &Draft) -> Vec<String> {
 fn known(asked: &Decision, ids: &[String]) -> Vec<String> {
     let mut known: Vec<String> = Vec::new();
     for id in ids {
-        let fits =
-            asked.choice(id).is_some() || asked.by_hand.as_ref().is_some_and(|it| it.is_mix(id));
+        let typed = matches!(&asked.form, Form::Number(sum) if sum.is_typed(id));
+        let mixed = asked.by_hand.as_ref().is_some_and(|it| it.is_mix(id));
+        let fits = typed || mixed || asked.choice(id).is_some();
         if fits && !known.contains(id) {
             known.push(id.clone());
         }

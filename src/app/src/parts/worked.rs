@@ -1,13 +1,11 @@
 //! A number that was worked out: the result, the steps to it, what to heed,
 //! where other rules differ, and whose word each is.
 
-use crate::{
-    parts::{
-        notice::{Notice, Tone},
-        sources::{SourceNotes, known},
-    },
-    taught::catalogue,
+use super::{
+    notice::{Notice, Tone},
+    sources::{SourceNotes, known},
 };
+use crate::taught::catalogue;
 use catalogue::ids::SourceId;
 use clinic::numbers::working::{Line, Other, Working};
 use leptos::prelude::*;
