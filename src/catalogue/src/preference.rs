@@ -85,6 +85,11 @@ pub enum Wish {
         /// The role.
         role: Role,
     },
+    /// One plan before the others that are open to the patient.
+    PreferPlan {
+        /// The plan.
+        plan: PlanId,
+    },
     /// The return visit after a plan.
     Recall {
         /// The plan.

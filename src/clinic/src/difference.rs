@@ -93,6 +93,12 @@ impl Clinic {
                 let changes = self.changes_with(card, place, procedure, patient);
                 self.prefers(item, *role, procedure, patient, changes)
             }
+            Wish::PreferPlan { plan } => match self.judged_plan(plan, procedure, patient) {
+                Judged::Refused(reason) => Outcome::Refused(reason),
+                Judged::Open if !self.is_open(patient) => Outcome::Later,
+                Judged::Open if self.plan_wish_changes(plan, patient) => Outcome::Granted,
+                Judged::Elsewhere | Judged::Open => Outcome::Nothing,
+            },
             Wish::Recall { plan, days } => self.recalls(plan, *days, procedure, patient),
             _ if self.changes_with(card, place, procedure, patient) => Outcome::Granted,
             _ => Outcome::Nothing,

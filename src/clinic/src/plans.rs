@@ -25,14 +25,16 @@ pub struct PlanVerdict {
 }
 
 impl Clinic {
-    /// Every plan of the catalogue, with its standing for a patient.
+    /// Every plan of the catalogue, with its standing for a patient; what the
+    /// card in use prefers among the open ones comes first.
     pub fn plan_verdicts(&self, all: &Conclusions) -> Vec<PlanVerdict> {
         let said = self.said_of_plans(all);
         let a_must = |except: &PlanId| {
             said.iter()
                 .any(|(p, s, _)| *p != except && *s == Strength::Must)
         };
-        self.catalogue
+        let verdicts = self
+            .catalogue
             .plans
             .iter()
             .map(|plan| {
@@ -44,7 +46,8 @@ impl Clinic {
                     reasons: own.iter().map(|(.., r)| r.clone()).collect(),
                 }
             })
-            .collect()
+            .collect();
+        self.plans_preferred(verdicts)
     }
 
     fn said_of_plans<'c>(&'c self, all: &'c Conclusions) -> Vec<(&'c PlanId, Strength, Reason)> {

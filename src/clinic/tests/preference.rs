@@ -14,6 +14,7 @@ use clinic::{
     Clinic,
     difference::Outcome,
     patient::Patient,
+    standing::Standing,
     tray::{Need, Tray},
 };
 use common::clinic;
@@ -229,4 +230,60 @@ fn among_equally_right_plans_the_card_decides_and_never_beyond() {
         }
     }
     assert!(turned > 0 && kept > 0, "{turned} turned, {kept} kept");
+}
+
+fn prefers_plan(plan: &str) -> Clinic {
+    clinic().with_card(Some(Card {
+        id: "own".into(),
+        name: "A card".into(),
+        about: "For the test.".into(),
+        wishes: vec![Wish::PreferPlan { plan: plan.into() }],
+    }))
+}
+
+#[test]
+fn an_open_plan_comes_first_and_the_case_is_graded_for_it() {
+    let plain = clinic();
+    let (mut turned, mut refused) = (0, 0);
+    for wanted in plain.catalogue().plans.iter().map(|p| p.id.clone()) {
+        let own = prefers_plan(wanted.as_str());
+        for frame in opening(&plain) {
+            let standard = plain.case(frame, 1).expect("a case");
+            let case = own.case(frame, 1).expect("a case");
+            assert_eq!(case.opened, standard.opened, "the patient stays");
+            let all = plain.reason(&case.opened);
+            let verdict = |clinic: &Clinic| {
+                let mut all = clinic.plan_verdicts(&all).into_iter();
+                all.find(|v| v.plan == wanted).expect("a verdict")
+            };
+            let (before, now) = (verdict(&plain), verdict(&own));
+            let asked = case.decisions.iter().find(|d| d.id == "plan");
+            let asked = asked.expect("a plan is asked for");
+            let graded = asked.grade(&[wanted.to_string()]);
+            if before.standing <= Standing::Acceptable {
+                assert_eq!(now.standing, Standing::Right);
+                assert_eq!(case.plan.as_ref(), Some(&wanted), "{}", frame.id);
+                assert_eq!(graded.standing, Standing::Right);
+                assert!(now.reasons[0].because.contains("preference card"));
+                turned += usize::from(case.plan != standard.plan);
+            } else {
+                assert_eq!(now.standing, before.standing, "safety has the last word");
+                assert_eq!(case.plan, standard.plan, "{}", frame.id);
+                assert!(graded.standing >= Standing::Wrong);
+                let tray = own.tray(&case.booked, &case.opened);
+                assert_eq!(tray.refused.len(), 1, "{}", frame.id);
+                let found = own.difference(&case.booked, &case.opened);
+                assert!(matches!(found.wishes[0], Outcome::Refused(_)));
+                refused += 1;
+            }
+            let later = own.difference(&case.booked, &case.chart);
+            assert_eq!(later.wishes, [Outcome::Later]);
+        }
+    }
+    assert!(
+        turned > 0 && refused > 0,
+        "{turned} turned, {refused} refused"
+    );
+    let elsewhere = prefers_plan("stepwise").difference(&"suture-removal".into(), &usual());
+    assert_eq!(elsewhere.wishes, [Outcome::Nothing]);
 }

@@ -42,6 +42,10 @@ impl Clinic {
                     }
                     continue;
                 }
+                Wish::PreferPlan { plan } => {
+                    self.note_plan((place, plan), procedure, patient, tray);
+                    continue;
+                }
                 Wish::Prefer { item, role } => {
                     let steps = self.steps_of(procedure, &self.isolated(patient, procedure));
                     if let Judged::Refused(reason) =

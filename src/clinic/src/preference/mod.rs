@@ -6,11 +6,13 @@
 //! - [`refuse`]: why such a wish is not granted
 //! - [`isolation`]: the dam, always or never
 //! - [`first`]: which of the admissible materials comes first
+//! - [`plan`]: which of the open plans comes first
 //! - [`ready`]: the steps and the tray with that material in them
 
 mod first;
 mod grant;
 mod isolation;
+mod plan;
 mod ready;
 mod refuse;
 

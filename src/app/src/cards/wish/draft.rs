@@ -25,13 +25,15 @@ pub enum Kind {
     Dam,
     /// A material first in its role.
     Prefer,
+    /// A plan first of those that are open.
+    PreferPlan,
     /// The return visit.
     Recall,
 }
 
 impl Kind {
     /// All of them.
-    pub const ALL: [Self; 8] = [
+    pub const ALL: [Self; 9] = [
         Self::Exchange,
         Self::Add,
         Self::LeaveOut,
@@ -39,6 +41,7 @@ impl Kind {
         Self::HandOver,
         Self::Dam,
         Self::Prefer,
+        Self::PreferPlan,
         Self::Recall,
     ];
 
@@ -52,6 +55,7 @@ impl Kind {
             Self::HandOver => "Something handed over in another way",
             Self::Dam => "A rubber dam always, or never",
             Self::Prefer => "One material before others in its role",
+            Self::PreferPlan => "One plan before others that are open",
             Self::Recall => "The return visit after a plan",
         }
     }
@@ -66,6 +70,7 @@ impl Kind {
             Self::HandOver => "hand-over",
             Self::Dam => "dam",
             Self::Prefer => "prefer",
+            Self::PreferPlan => "prefer-plan",
             Self::Recall => "recall",
         }
     }
@@ -79,7 +84,7 @@ impl Kind {
             Self::Before => &["What comes first", "What comes after it"],
             Self::HandOver => &["What is handed over"],
             Self::Prefer => &["Which material"],
-            Self::Dam | Self::Recall => &[],
+            Self::Dam | Self::PreferPlan | Self::Recall => &[],
         }
     }
 
@@ -105,7 +110,7 @@ pub struct Draft {
     pub always: Option<bool>,
     /// The role of a material.
     pub role: Option<Role>,
-    /// The plan of a return visit.
+    /// The plan that comes first, or that of a return visit.
     pub plan: Option<PlanId>,
     /// The first and the last day of a return visit.
     pub days: (Option<u32>, Option<u32>),
@@ -155,6 +160,9 @@ impl Draft {
             Kind::Prefer => Wish::Prefer {
                 item: thing(0)?,
                 role: self.role?,
+            },
+            Kind::PreferPlan => Wish::PreferPlan {
+                plan: self.plan.clone()?,
             },
             Kind::Recall => Wish::Recall {
                 plan: self.plan.clone()?,

@@ -13,7 +13,7 @@ use crate::{
     },
     taught::catalogue,
 };
-use catalogue::{ids::ProcedureId, items::Role, procedures::ProcedureKind};
+use catalogue::{ids::ProcedureId, items::Role, plans::Plan, procedures::ProcedureKind};
 use leptos::prelude::*;
 
 /// The fields of the kind that is chosen.
@@ -27,6 +27,7 @@ pub fn Fields(
         Kind::HandOver => Some(view! { <How draft /> }.into_any()),
         Kind::Dam => Some(view! { <Dam draft /> }.into_any()),
         Kind::Prefer => Some(view! { <InRole draft /> }.into_any()),
+        Kind::PreferPlan => Some(view! { <PlanFirst draft /> }.into_any()),
         Kind::Recall => Some(view! { <Back draft /> }.into_any()),
         kind if kind.has_procedures() => Some(view! { <Only draft /> }.into_any()),
         _ => None,
@@ -100,12 +101,48 @@ fn InRole(draft: RwSignal<Draft>) -> impl IntoView {
     }
 }
 
+/// A plan of the catalogue.
+#[component]
+fn PlanChoice(
+    /// The wish.
+    draft: RwSignal<Draft>,
+    /// What is asked.
+    label: &'static str,
+    /// Which plans there are to choose from.
+    fits: fn(&Plan) -> bool,
+) -> impl IntoView {
+    let plans = catalogue().plans.iter().filter(|it| fits(it));
+    let plans =
+        plans.map(|it| view! { <option value=it.id.to_string()>{it.name.as_str()}</option> });
+    let choose = move |event| {
+        let id = event_target_value(&event);
+        draft.update(|draft| draft.plan = (!id.is_empty()).then(|| id.as_str().into()));
+    };
+    view! {
+        <label class="field">
+            <span>{label}</span>
+            <select data-test="wish-plan" on:change=choose>
+                <option value="">"Choose a plan"</option>
+                {plans.collect_view()}
+            </select>
+        </label>
+    }
+}
+
+/// Which plan comes first, and what that cannot do.
+#[component]
+fn PlanFirst(draft: RwSignal<Draft>) -> impl IntoView {
+    view! {
+        <PlanChoice draft label="Which plan?" fits=|_| true />
+        <p class="hint">
+            "It comes first where the findings leave it open. Where a rule speaks against it, the wish is refused and the rule is named."
+        </p>
+    }
+}
+
 /// After which plan, and between which days.
 #[component]
 fn Back(draft: RwSignal<Draft>) -> impl IntoView {
-    let plans = catalogue().plans.iter().filter(|it| !it.recalls.is_empty());
-    let plans =
-        plans.map(|it| view! { <option value=it.id.to_string()>{it.name.as_str()}</option> });
     let published = move || {
         let plan = draft.with(|draft| draft.plan.clone())?;
         let spans = catalogue().plan(&plan)?.recalls.iter();
@@ -114,21 +151,11 @@ fn Back(draft: RwSignal<Draft>) -> impl IntoView {
             .collect();
         Some(view! { <p class="hint">"Published: " {spans.join("; ")} "."</p> })
     };
-    let choose = move |event| {
-        let id = event_target_value(&event);
-        draft.update(|draft| draft.plan = (!id.is_empty()).then(|| id.as_str().into()));
-    };
     let day = |event: web_sys::Event| event_target_value(&event).parse().ok();
     let from = move |event| draft.update(|draft| draft.days.0 = day(event));
     let to = move |event| draft.update(|draft| draft.days.1 = day(event));
     view! {
-        <label class="field">
-            <span>"After which plan?"</span>
-            <select data-test="wish-plan" on:change=choose>
-                <option value="">"Choose a plan"</option>
-                {plans.collect_view()}
-            </select>
-        </label>
+        <PlanChoice draft label="After which plan?" fits=|plan| !plan.recalls.is_empty() />
         {published}
         <div class="fields">
             <label class="field">

@@ -2,7 +2,7 @@
 
 use crate::{parts::item_link::name, taught::catalogue};
 use catalogue::{
-    ids::{ItemId, ProcedureId},
+    ids::{ItemId, PlanId, ProcedureId},
     items::Role,
     preference::Wish,
 };
@@ -42,12 +42,13 @@ pub fn says(wish: &Wish) -> String {
         Wish::Dam { always: true } => "A rubber dam wherever it can be placed".into(),
         Wish::Dam { always: false } => "No rubber dam".into(),
         Wish::Prefer { item, role } => format!("{} first as {}", name(item), word(*role)),
-        Wish::Recall { plan, days } => {
-            let plan = catalogue()
-                .plan(plan)
-                .map_or(plan.as_str(), |plan| &plan.name);
-            format!("Back {} to {} days after: {plan}", days.from, days.to)
-        }
+        Wish::PreferPlan { plan } => format!("Of the open plans first: {}", plan_name(plan)),
+        Wish::Recall { plan, days } => format!(
+            "Back {} to {} days after: {}",
+            days.from,
+            days.to,
+            plan_name(plan)
+        ),
     }
 }
 
@@ -60,8 +61,13 @@ pub fn thing(wish: &Wish) -> Option<&ItemId> {
         | Wish::Before { first: item, .. }
         | Wish::HandOver { item, .. }
         | Wish::Prefer { item, .. } => Some(item),
-        Wish::Dam { .. } | Wish::Recall { .. } => None,
+        Wish::Dam { .. } | Wish::Recall { .. } | Wish::PreferPlan { .. } => None,
     }
+}
+
+fn plan_name(id: &PlanId) -> &str {
+    let found = catalogue().plan(id);
+    found.map_or(id.as_str(), |plan| &plan.name)
 }
 
 /// A role in words.

@@ -159,6 +159,10 @@ impl Checker<'_, '_> {
                 Wish::Before { first, then } => (vec![first, then], &[]),
                 Wish::HandOver { item, .. } | Wish::Prefer { item, .. } => (vec![item], &[]),
                 Wish::Dam { .. } => (Vec::new(), &[]),
+                Wish::PreferPlan { plan } => {
+                    self.wants(&at, "plan", plan.as_str(), |k| &k.plans);
+                    (Vec::new(), &[])
+                }
                 Wish::Recall { plan, days } => {
                     self.wants(&at, "plan", plan.as_str(), |k| &k.plans);
                     self.within_years(&at, *days);
