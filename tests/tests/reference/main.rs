@@ -7,18 +7,25 @@
     reason = "a table is one test, and is read from end to end"
 )]
 
+mod argument;
 mod bedside;
+mod blades;
+mod dose_answers;
 mod dose_edges;
 mod doses;
 mod figures;
 mod findings_to_plan;
 mod instruments;
 mod materials;
+mod materials_under;
 mod mixing;
 mod mixing_model;
+mod mixing_ranges;
 mod patterns;
 mod plans;
 mod recall;
+mod safety;
 mod sequence;
 mod set_ups;
+mod teeth;
 mod trays;

@@ -2,7 +2,7 @@
 //! the decision table of deep caries, and both sides where sources differ.
 
 use crate::bedside::{clinic, patient};
-use clinic::standing::Standing::{self, Acceptable, Right, Unsafe, Wrong};
+use clinic::standing::Standing::{Acceptable, Right, Unsafe, Wrong};
 
 const CUSTOM: &str = "common practice, no source";
 const ESE: &str = "ESE position statement, Int Endod J 2019;52:923-934; value from memory";
@@ -337,29 +337,4 @@ fn findings_admit_and_refuse_plans() {
             "{plan} for '{findings}' has no reason"
         );
     }
-}
-
-#[test]
-fn the_argument_for_a_plan_runs_from_the_signs() {
-    let clinic = clinic();
-    let all = clinic.reason(&patient(
-        "pain=spontaneous; cold=lingers; remaining-dentine=0.5",
-    ));
-    let rule = clinic
-        .catalogue()
-        .rule(&"irreversible-treat-the-pulp".into())
-        .expect("the rule");
-    let proof = clinic.proof(&all, rule);
-    let pulp = proof
-        .grounds
-        .iter()
-        .find(|g| g.finding.as_str() == "pulp")
-        .expect("rests on the pulp");
-    let inner = pulp.proof.as_ref().expect("which follows from signs");
-    assert!(
-        inner
-            .grounds
-            .iter()
-            .any(|g| g.finding.as_str() == "cold" && g.says.contains("half a minute"))
-    );
 }

@@ -3,7 +3,7 @@
 //! of the same names; value from memory.
 
 use crate::bedside::clinic;
-use catalogue::ids::ItemId;
+use catalogue::{ids::ItemId, quantity::Milli};
 use clinic::{patient::Patient, tray::Tray};
 
 fn tray(procedure: &str, patient: &Patient) -> Tray {
@@ -277,4 +277,26 @@ fn trays_follow_the_patient() {
         band(&class_two) && !band(&usual),
         "a class II needs a band, a class I does not (value from memory)"
     );
+}
+
+/// Conventional glass ionomer has no resin and hardens by itself (`hatrick-materials`),
+/// so nothing on the tray of an amalgam is cured where methacrylate is avoided.
+#[test]
+fn an_amalgam_without_methacrylate_needs_no_curing_light() {
+    let amalgam = |allergic: &str| {
+        let patient = clinic().with(&clinic().usual_patient(), "planned-permanent", "amalgam");
+        let patient = clinic().with(&patient, "exposure", "none");
+        let patient = clinic().with(&patient, "bleeding", "none");
+        let patient = clinic().with_number(&patient, "remaining-dentine", Milli(1000));
+        let patient = clinic().with(&patient, "allergy-methacrylate", allergic);
+        let plan = clinic().catalogue().plan(&"permanent-today".into());
+        let settled = clinic().settled(&patient, plan.expect("a plan"));
+        tray("amalgam-restoration", &clinic().reason(&settled).patient)
+    };
+    let (usual, allergic) = (amalgam("no"), amalgam("yes"));
+    assert!(holds(&usual, "rmgi-liner") && holds(&usual, "curing-light"));
+    assert!(holds(&allergic, "glass-ionomer-restorative-capsule"));
+    for item in ["rmgi-liner", "curing-light", "light-shield"] {
+        assert!(!holds(&allergic, item), "{item}");
+    }
 }

@@ -45,14 +45,7 @@ fn write(desk: &Desk, fact: &[&str], chance: &mut Seed) -> Option<Draft> {
                 .harm(way.harm)
         })
         .collect();
-    let (choices, closeness) = one(
-        Offer::new(
-            "how",
-            sentence(hand_over.how.split(';').next().unwrap_or_default()),
-        ),
-        pool,
-        chance,
-    )?;
+    let (choices, closeness) = one(Offer::new("how", sentence(&hand_over.how)), pool, chance)?;
     Some(Draft {
         competency: "chairside".into(),
         stem: wording(
