@@ -1,6 +1,6 @@
 //! What a form came to: by competency, with what to study.
 
-use super::run::Run;
+use super::{run::Run, time};
 use crate::{
     browser::clock,
     parts::{
@@ -66,6 +66,7 @@ pub fn Result(
     view! {
         <Page title="The result" over="Practice forms" up=Place::Forms(String::new()).fragment()>
             <div class="prose" data-test="result">{words}</div>
+            {time::closed(&form).map(|words| view! { <p data-test="ran-out">{words}</p> })}
             <p class="q-note">{time_taken(&form)}</p>
             {gone}
             <section class="group">

@@ -12,7 +12,7 @@ use record::{
     FormFinished, FormFlagged, FormPaused, PerCent, QuestionAnswered, SittingId, Store, What,
     folds::{self, Form},
 };
-use std::sync::Arc;
+use std::{cell::Cell, sync::Arc};
 use study::{
     numeric::hash,
     question::{Answer, Question},
@@ -44,7 +44,17 @@ pub struct Run {
     log: OpenLog,
     address: Address,
     form: Memo<Option<Form>>,
+    /// That the time ran on while the form lay closed; nothing where it did not.
+    away: StoredValue<Option<String>>,
 }
+
+thread_local! {
+    /// The form that was on screen last in this page, and until when.
+    static LEFT: Cell<Option<(SittingId, i64)>> = const { Cell::new(None) };
+}
+
+/// Going from one question to the next is no absence, in milliseconds.
+const TURNING: i64 = 5000;
 
 impl Run {
     /// Takes up a form where the record has it. One whose time has run out in
@@ -57,7 +67,17 @@ impl Run {
             log,
             address: expect_context(),
             form: log.memo(move |events| folds::form(events, id)),
+            away: StoredValue::new(None),
         };
+        let now = clock::now();
+        let turned = |(form, until)| form == id && now.utc_ms - until < TURNING;
+        if !LEFT.get().is_some_and(turned) {
+            run.away.set_value(
+                run.form
+                    .with_untracked(|form| time::away(form.as_ref()?, now)),
+            );
+        }
+        on_cleanup(move || LEFT.set(Some((id, clock::now().utc_ms))));
         if run.left() == Some(0) {
             run.finish();
         }
@@ -100,6 +120,11 @@ impl Run {
                 }
             })
         })
+    }
+
+    /// That the time ran on while the form lay closed.
+    pub fn away(self) -> Option<String> {
+        self.away.get_value()
     }
 
     /// Seconds left; none where it is untimed or handed in.

@@ -161,9 +161,13 @@ pub fn TimeLeft(
     }
     // Drawn afresh only when the words change, not every second.
     let words = Memo::new(move |_| left.get().map(time::words));
-    move || {
-        words
-            .get()
-            .map(|words| view! { <p class="q-time" data-test="time-left">{words}</p> })
+    let away = run.away();
+    view! {
+        {move || {
+            words
+                .get()
+                .map(|words| view! { <p class="q-time" data-test="time-left">{words}</p> })
+        }}
+        {away.map(|words| view! { <p class="q-note" data-test="away">{words}</p> })}
     }
 }

@@ -23,6 +23,8 @@ pub struct Form {
     pub pauses: Vec<(Moment, Option<Moment>)>,
     /// When it was handed in, if it was.
     pub finished: Option<Moment>,
+    /// When anything was last done on it.
+    pub last: Moment,
 }
 
 impl Form {
@@ -75,6 +77,7 @@ fn gathered(events: &[Event], only: Option<SittingId>) -> Vec<Form> {
                     flagged: BTreeSet::new(),
                     pauses: Vec::new(),
                     finished: None,
+                    last: event.at,
                 });
             }
             continue;
@@ -98,6 +101,7 @@ fn note(form: &mut Form, event: &Event) {
     if form.finished.is_some() {
         return;
     }
+    form.last = event.at;
     match &event.what {
         What::QuestionAnswered(it) => {
             form.answers.insert(it.question.clone(), it.clone());
