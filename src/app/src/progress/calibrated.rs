@@ -2,11 +2,12 @@
 
 use crate::{parts::fold::Fold, questions::Studied};
 use leptos::prelude::*;
-use study::memory::{Bin, Calibration};
+use study::memory::{Bin, Calibration, Fit, Recalibration};
 
 /// The section.
 pub fn calibration(studied: &Studied) -> impl IntoView + use<> {
     let calibration = Calibration::of(studied.memory.reviews());
+    let bent = Recalibration::of(studied.memory.reviews());
     let marks: Vec<_> = calibration.bins.iter().filter_map(mark).collect();
     let picture = (!marks.is_empty()).then(|| {
         view! {
@@ -32,6 +33,7 @@ pub fn calibration(studied: &Studied) -> impl IntoView + use<> {
         <section class="group" data-test="calibration">
             <h2>"How far the forecast of memory held"</h2>
             <p>{calibration.words.clone()}</p>
+            <p data-test="recalibration">{bent.words}</p>
             {picture}
             <Fold title="The numbers" test="calibration-numbers">
                 <div class="table-frame" tabindex="0" role="region" aria-label="Forecast against what happened">
@@ -47,8 +49,26 @@ pub fn calibration(studied: &Studied) -> impl IntoView + use<> {
                     </table>
                 </div>
                 {loss}
+                {bent.fit.map(fitted)}
             </Fold>
         </section>
+    }
+}
+
+/// The numbers of the recalibration, and what they are not used for.
+fn fitted(fit: Fit) -> impl IntoView {
+    view! {
+        <p data-test="recalibration-numbers">
+            {format!(
+                "Fitted to your reviews, log-odds of right = {:+.2} (± {:.2}) + {:.2} (± {:.2}) × log-odds of the forecast. Brier score {:.3} as forecast, {:.3} so bent; less is better. No date is reckoned by this fit.",
+                fit.shift,
+                fit.shift_error,
+                fit.slope,
+                fit.slope_error,
+                fit.before,
+                fit.after,
+            )}
+        </p>
     }
 }
 

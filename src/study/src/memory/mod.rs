@@ -13,6 +13,7 @@ mod model;
 mod outlook;
 mod personal;
 mod queue;
+mod recalibration;
 mod schedule;
 mod steps;
 
@@ -24,5 +25,6 @@ pub use model::{LONGEST_INTERVAL, Model, Parameters, State};
 pub use outlook::{DayLoad, Feasibility, Outlook, Week};
 pub use personal::{REVIEWS_NEEDED, multiplier};
 pub use queue::{Due, Queue, by_weight};
+pub use recalibration::{Fit, Recalibration};
 pub use schedule::{Reason, Schedule};
 pub use steps::{Phase, Steps, Within};
