@@ -9,6 +9,7 @@ pub mod memory;
 pub mod numeric;
 pub mod simulation;
 pub mod sitting;
+mod slices;
 
 pub mod families;
 pub mod question;

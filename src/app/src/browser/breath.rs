@@ -34,3 +34,27 @@ async fn when(ask: impl Fn(&Window, &Function) -> Result<i32, JsValue>) {
     });
     let _ = JsFuture::from(later).await;
 }
+
+/// How long a slice of long work may last, in milliseconds: half of what a
+/// touch may wait, for what is done between two looks at the clock takes time too.
+const SLICE: f64 = 24.0;
+
+/// Long work that takes a breath whenever a slice is over.
+pub struct Sliced {
+    since: f64,
+}
+
+impl Sliced {
+    /// Work that begins now.
+    pub fn begun() -> Self {
+        Self { since: moment() }
+    }
+
+    /// Gives way if the slice is over.
+    pub async fn rest(&mut self) {
+        if moment() - self.since >= SLICE {
+            take().await;
+            self.since = moment();
+        }
+    }
+}

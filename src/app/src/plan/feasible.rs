@@ -2,7 +2,7 @@
 //! the touch that asks for it, because it plays every day forward.
 
 use crate::{
-    browser::breath,
+    browser::breath::{self, Sliced},
     parts::fold::Fold,
     questions::{Questions, days, plan::Plan, studied},
 };
@@ -28,18 +28,21 @@ pub fn Feasible(
     let studied = studied(questions);
     spawn_local(async move {
         breath::take().await;
+        let mut work = Sliced::begun();
         let bank = questions.items();
         let ahead = plan.examination().filter(|it| it.0 > studied.today);
         let (words, days) = match ahead {
             Some(examination) => {
-                let feasible = Feasibility::of(
+                let feasible = Feasibility::in_slices(
                     bank,
                     &studied.memory,
                     examination,
                     studied.schedule.multiplier,
                     studied.today,
                     plan.minutes,
-                );
+                    &mut async || work.rest().await,
+                )
+                .await;
                 (feasible.words, examination.0.since(studied.today))
             }
             None => (
@@ -47,15 +50,16 @@ pub fn Feasible(
                 28,
             ),
         };
-        breath::take().await;
-        let outlook = Outlook::of(
+        let outlook = Outlook::in_slices(
             bank,
             &studied.memory,
             &studied.schedule,
             studied.today,
             days.clamp(7, 56),
             Some(plan.minutes),
-        );
+            &mut async || work.rest().await,
+        )
+        .await;
         worked.try_set(Some(Worked {
             words,
             weeks: outlook.weeks(),

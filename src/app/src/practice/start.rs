@@ -6,7 +6,11 @@ use super::{
     time,
 };
 use crate::{
-    browser::{address::Address, breath, chance, clock},
+    browser::{
+        address::Address,
+        breath::{self, Sliced},
+        chance, clock,
+    },
     log::log,
     parts::{
         choice::{Choice, Choosable},
@@ -19,7 +23,7 @@ use crate::{
 };
 use leptos::{prelude::*, task::spawn_local};
 use record::{FormBegun, PerCent, SettingChanged, What, folds};
-use study::form::{Form, Mode, Request, SharedForm, assemble};
+use study::form::{Mode, Request, SharedForm, assemble_in_slices};
 
 /// The lengths of a form, in questions.
 const SIZES: [u8; 4] = [20, 40, 60, 100];
@@ -66,11 +70,19 @@ fn Setting(questions: Questions, code: String) -> impl IntoView {
         let studied = studied(questions);
         spawn_local(async move {
             breath::take().await;
+            let mut work = Sliced::begun();
+            let mut rest = async || work.rest().await;
+            let (bank, version) = (questions.items(), questions.version());
             let built = match sought {
-                Sought::Own(size) => own(questions, &studied, &ask, size),
-                Sought::Shared(shared) => shared
-                    .build(questions.items(), questions.version(), BLUEPRINT)
-                    .map_err(|stale| stale.to_string()),
+                Sought::Own(size) => {
+                    let request = own(questions, &studied, &ask, size);
+                    let built = assemble_in_slices(bank, &request, &mut rest).await;
+                    built.map_err(|unfit| unfit.to_string())
+                }
+                Sought::Shared(shared) => {
+                    let built = shared.build_in_slices(bank, version, BLUEPRINT, &mut rest);
+                    built.await.map_err(|stale| stale.to_string())
+                }
             };
             working.try_set(false);
             match built {
@@ -132,6 +144,16 @@ fn Setting(questions: Questions, code: String) -> impl IntoView {
                 choose=move |value: String| timed.set(value)
                 test="time"
             />
+            {move || {
+                (timed.get() == "timed")
+                    .then(|| {
+                        view! {
+                            <p class="q-note" data-test="timed-note">
+                                "The time goes by the clock, also while the page is closed. Pause stops it, and the result tells of every pause. When the time is up, the form is handed in as it stands."
+                            </p>
+                        }
+                    })
+            }}
             <PassMark pass />
             <div class="actions">
                 <button
@@ -216,14 +238,14 @@ fn PassMark(pass: Memo<u8>) -> impl IntoView {
     }
 }
 
-/// A form of one's own: what was shown least, without the last two forms and
+/// What a form of one's own is asked to be: what was shown least, without the last two forms and
 /// what is set aside, where there are enough others.
 fn own(
     questions: Questions,
     studied: &crate::questions::Studied,
     log: &crate::log::OpenLog,
     size: u8,
-) -> Result<Form, String> {
+) -> Request {
     let bank = questions.items();
     let mut showings = vec![0_u32; bank.items().len()];
     for (place, trace) in studied.memory.known() {
@@ -235,7 +257,7 @@ fn own(
         let asked = last.flat_map(|form| form.begun.questions.clone());
         asked.chain(folds::aside(events).into_keys()).collect()
     });
-    let request = Request {
+    Request {
         size: usize::from(size),
         seconds: None,
         cut: 0.0,
@@ -244,8 +266,7 @@ fn own(
             showings,
             recent: left_out.iter().filter_map(|id| bank.place(id)).collect(),
         },
-    };
-    assemble(bank, &request).map_err(|unfit| unfit.to_string())
+    }
 }
 
 /// The forms that were begun, the latest first.

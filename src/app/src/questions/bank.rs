@@ -3,7 +3,7 @@
 
 use super::item::item;
 use crate::{
-    browser::{breath, clock},
+    browser::breath::{self, Sliced},
     taught::{catalogue, standard},
 };
 use clinic::Clinic;
@@ -32,9 +32,6 @@ thread_local! {
     static BEGUN: Cell<bool> = const { Cell::new(false) };
     static HERE: ArcRwSignal<bool> = ArcRwSignal::new(false);
 }
-
-/// How long a slice of the work may last, in milliseconds.
-const SLICE: i64 = 24;
 
 #[expect(
     clippy::unused_self,
@@ -101,16 +98,14 @@ pub fn prepare() {
 
 async fn make_ready(clinic: &'static Clinic, blueprint: Blueprint) {
     breath::take().await;
-    let written = Bank::new(clinic);
+    let mut work = Sliced::begun();
+    let written = Bank::in_slices(clinic, &mut async || work.rest().await).await;
     let mut items = Vec::with_capacity(written.ids().len());
-    let mut since = clock::now().utc_ms;
     for id in written.ids() {
         items.extend(written.write(id, 0).map(|question| item(&question)));
-        if clock::now().utc_ms - since > SLICE {
-            breath::take().await;
-            since = clock::now().utc_ms;
-        }
+        work.rest().await;
     }
+    breath::take().await;
     let questions = Box::leak(Box::new(All::of(written, blueprint, items)));
     ALL.with(|all| {
         // Nobody else makes them.

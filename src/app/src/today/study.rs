@@ -7,9 +7,10 @@ use crate::{
     log::log,
     parts::icon::{Icon, icon},
     place::{Place, SittingAt},
+    questions::plan,
 };
 use leptos::prelude::*;
-use record::folds;
+use record::{Event, What, folds};
 
 /// The lengths of a sitting, in minutes.
 const LENGTHS: [u16; 3] = [5, 10, 20];
@@ -68,9 +69,33 @@ fn UnderWay() -> impl IntoView {
 }
 
 /// What only the part of study can say. Today is whole without it, so nothing
-/// is said where it does not come.
+/// is said where it does not come. Before the first answer nothing can be due,
+/// and no question is made ready for it.
 #[component]
 fn Later() -> impl IntoView {
+    let begun = log().memo(|events| {
+        let answered = |event: &Event| matches!(event.what, What::QuestionAnswered(_));
+        let day = || folds::settings(events).get(plan::DAY).cloned();
+        events.iter().any(answered) || day().is_some_and(|day| !day.is_empty())
+    });
+    move || {
+        if begun.get() {
+            view! { <WhatIsDue /> }.into_any()
+        } else {
+            view! {
+                <p class="q-note">
+                    "Nothing is due yet. "
+                    <a href=Place::Plan.fragment() data-test="to-plan">"Set an examination day"</a>
+                </p>
+            }
+            .into_any()
+        }
+    }
+}
+
+/// What is due, drawn by the part of study once it is here.
+#[component]
+fn WhatIsDue() -> impl IntoView {
     let draw = RwSignal::new(None::<Draw>);
     let book: Book = expect_context();
     let arrival = book.arrival();

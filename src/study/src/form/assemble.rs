@@ -5,7 +5,11 @@ use super::{
     draft::{Draft, Limits, Rank, Wanted},
     quota::{quotas, rounding},
 };
-use crate::{item::Bank, numeric::real};
+use crate::{
+    item::Bank,
+    numeric::real,
+    slices::{at_once, never},
+};
 use clinic::case::Seed;
 use std::{collections::HashSet, fmt};
 
@@ -132,11 +136,25 @@ const STARTS: u64 = 8;
 /// # Errors
 /// When the bank has too few questions, or every form found breaks a hard rule.
 pub fn assemble(bank: &Bank, request: &Request) -> Result<Form, Unfit> {
+    at_once(assemble_in_slices(bank, request, &mut never))
+}
+
+/// The same in slices, with a pause between them: the search of a long form
+/// takes longer than a page may keep a touch waiting.
+///
+/// # Errors
+/// As [`assemble`].
+pub async fn assemble_in_slices(
+    bank: &Bank,
+    request: &Request,
+    pause: &mut impl AsyncFnMut(),
+) -> Result<Form, Unfit> {
     let quotas = quotas(&bank.blueprint().weights(), request.size);
     if request.size == 0 || quotas.iter().sum::<usize>() != request.size {
         return Err(Unfit::Empty);
     }
     let (mut list, sizes) = candidates(bank, request.cut);
+    pause().await;
     let pools = pools(bank, &list, &quotas)?;
     let limits = limits(&list, &quotas, request);
     let mut seed = Seed::new(request.seed);
@@ -149,10 +167,11 @@ pub fn assemble(bank: &Bank, request: &Request) -> Result<Form, Unfit> {
     };
     let mut remarks = Vec::new();
     let kept = without_recent(&list, &pools, &quotas, &request.mode, &mut remarks);
-    let mut best = search.best(&kept, &mut seed);
+    pause().await;
+    let mut best = search.best(&kept, &mut seed, pause).await;
     if best.rank().rules < 0 && kept != pools {
         remarks = vec![REPEATS.into()];
-        best = search.best(&pools, &mut seed);
+        best = search.best(&pools, &mut seed, pause).await;
     }
     if best.has_clash() {
         return Err(Unfit::Clash);
@@ -178,10 +197,15 @@ struct Search<'a> {
 
 impl<'a> Search<'a> {
     /// The best of several starts; wider ones only where the narrow ones break a rule.
-    fn best(&self, pools: &[Vec<usize>], seed: &mut Seed) -> Draft<'a> {
-        let mut best = self.start(pools, seed, 4);
+    async fn best(
+        &self,
+        pools: &[Vec<usize>],
+        seed: &mut Seed,
+        pause: &mut impl AsyncFnMut(),
+    ) -> Draft<'a> {
+        let mut best = self.start(pools, seed, 4, pause).await;
         for _ in 1..STARTS {
-            let draft = self.start(pools, seed, 4);
+            let draft = self.start(pools, seed, 4, pause).await;
             if draft.rank() > best.rank() {
                 best = draft;
             }
@@ -191,7 +215,7 @@ impl<'a> Search<'a> {
             if rules == 0 && alike == 0 {
                 break;
             }
-            let draft = self.start(pools, seed, 1_000_000);
+            let draft = self.start(pools, seed, 1_000_000, pause).await;
             if draft.rank() > best.rank() {
                 best = draft;
             }
@@ -201,7 +225,13 @@ impl<'a> Search<'a> {
 
     /// One start: the top of each competency by value with a little noise,
     /// ignoring enemies and time, then swaps.
-    fn start(&self, pools: &[Vec<usize>], seed: &mut Seed, width: usize) -> Draft<'a> {
+    async fn start(
+        &self,
+        pools: &[Vec<usize>],
+        seed: &mut Seed,
+        width: usize,
+        pause: &mut impl AsyncFnMut(),
+    ) -> Draft<'a> {
         let noise: Vec<i64> = self.list.iter().map(|_| below(seed, 30_000)).collect();
         let mut chosen = Vec::new();
         let mut short = Vec::with_capacity(pools.len());
@@ -213,7 +243,8 @@ impl<'a> Search<'a> {
             short.push(order);
         }
         let mut draft = Draft::new(self.list, self.sizes, self.limits, chosen);
-        draft.improve(&short);
+        pause().await;
+        draft.improve(&short, pause).await;
         draft
     }
 }

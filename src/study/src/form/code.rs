@@ -1,7 +1,10 @@
 //! What a shared form is built from: small enough to travel in a code.
 
-use super::assemble::{Form, Mode, Request, Unfit, assemble};
-use crate::item::Bank;
+use super::assemble::{Form, Mode, Request, Unfit, assemble_in_slices};
+use crate::{
+    item::Bank,
+    slices::{at_once, never},
+};
 use serde::{Deserialize, Serialize};
 use std::fmt;
 
@@ -61,6 +64,20 @@ impl SharedForm {
     /// # Errors
     /// When the code belongs to other questions, or there is no such form.
     pub fn build(self, bank: &Bank, version: u16, blueprint: u8) -> Result<Form, Stale> {
+        at_once(self.build_in_slices(bank, version, blueprint, &mut never))
+    }
+
+    /// The same in slices, with a pause between them.
+    ///
+    /// # Errors
+    /// As [`SharedForm::build`].
+    pub async fn build_in_slices(
+        self,
+        bank: &Bank,
+        version: u16,
+        blueprint: u8,
+        pause: &mut impl AsyncFnMut(),
+    ) -> Result<Form, Stale> {
         if self.bank != version {
             return Err(Stale::Bank {
                 made: self.bank,
@@ -77,6 +94,7 @@ impl SharedForm {
             seed: u64::from(self.seed),
             mode: Mode::Shared,
         };
-        assemble(bank, &request).map_err(Stale::Unfit)
+        let built = assemble_in_slices(bank, &request, pause).await;
+        built.map_err(Stale::Unfit)
     }
 }

@@ -102,7 +102,7 @@ impl<'a> Draft<'a> {
 
     /// Swaps inside a competency, the best first, until none helps. `short` lists
     /// what may come in, by competency.
-    pub fn improve(&mut self, short: &[Vec<usize>]) {
+    pub async fn improve(&mut self, short: &[Vec<usize>], pause: &mut impl AsyncFnMut()) {
         // Each swap raises a bounded whole number, so this ends; the bound keeps
         // a page from waiting on a strange bank.
         for _ in 0..20 * self.chosen.len() {
@@ -113,6 +113,7 @@ impl<'a> Draft<'a> {
             self.count(out, -1);
             self.count(into, 1);
             self.chosen[at] = into;
+            pause().await;
         }
     }
 

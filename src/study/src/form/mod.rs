@@ -13,7 +13,7 @@ mod outcome;
 mod parallel;
 mod quota;
 
-pub use assemble::{Form, Mode, Request, Unfit, assemble};
+pub use assemble::{Form, Mode, Request, Unfit, assemble, assemble_in_slices};
 pub use code::{SharedForm, Stale};
 pub use outcome::{Given, Outcome, Part, Pauses};
 pub use parallel::{Parallel, compare};

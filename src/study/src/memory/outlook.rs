@@ -14,6 +14,7 @@ use crate::{
     day::Day,
     item::Bank,
     numeric::{real, whole},
+    slices::{at_once, never},
 };
 
 /// What one day is expected to bring.
@@ -87,6 +88,21 @@ impl Outlook {
         days: u32,
         minutes: Option<u32>,
     ) -> Self {
+        at_once(Self::in_slices(
+            bank, memory, schedule, today, days, minutes, &mut never,
+        ))
+    }
+
+    /// The same in slices, with a pause after each day.
+    pub async fn in_slices(
+        bank: &Bank,
+        memory: &Memory,
+        schedule: &Schedule,
+        today: Day,
+        days: u32,
+        minutes: Option<u32>,
+        pause: &mut impl AsyncFnMut(),
+    ) -> Self {
         let pace = memory.pace().mean();
         let mut traces: Vec<Option<Trace>> = (0..bank.items().len())
             .map(|place| memory.trace(place).map(|trace| dated(*trace, today)))
@@ -96,6 +112,7 @@ impl Outlook {
             let day = today.plus(ahead);
             let load = play(bank, schedule, &mut traces, day, minutes, pace);
             outlook.days.push(load);
+            pause().await;
         }
         let end = today.plus(days);
         let recall =
@@ -138,11 +155,35 @@ impl Feasibility {
         today: Day,
         minutes: u32,
     ) -> Self {
+        at_once(Self::in_slices(
+            bank,
+            memory,
+            examination,
+            multiplier,
+            today,
+            minutes,
+            &mut never,
+        ))
+    }
+
+    /// The same in slices, with a pause after each day that is played.
+    pub async fn in_slices(
+        bank: &Bank,
+        memory: &Memory,
+        examination: Examination,
+        multiplier: f64,
+        today: Day,
+        minutes: u32,
+        pause: &mut impl AsyncFnMut(),
+    ) -> Self {
         let schedule = Schedule::new(today, Some(examination), multiplier);
         let days = examination.0.since(today);
-        let play = |minutes: u32| Outlook::of(bank, memory, &schedule, today, days, Some(minutes));
-        let given = play(minutes);
-        let minutes_for_all = least(|minutes| play(minutes).does_all());
+        let mut play = async |minutes: u32| {
+            let minutes = Some(minutes);
+            Outlook::in_slices(bank, memory, &schedule, today, days, minutes, pause).await
+        };
+        let given = play(minutes).await;
+        let minutes_for_all = least(async |minutes| play(minutes).await.does_all()).await;
         let (recalled, all) = Examination::expected(&given.recall);
         let feasible = given.does_all();
         let begun = given.begun();
@@ -194,14 +235,14 @@ fn words(
 }
 
 /// The least number of minutes that will do, by halving; more minutes never do less.
-fn least(does: impl Fn(u32) -> bool) -> Option<u32> {
-    if !does(MOST_MINUTES) {
+async fn least(mut does: impl AsyncFnMut(u32) -> bool) -> Option<u32> {
+    if !does(MOST_MINUTES).await {
         return None;
     }
     let (mut low, mut high) = (0, MOST_MINUTES);
     while high - low > 1 {
         let middle = u32::midpoint(low, high);
-        if does(middle) {
+        if does(middle).await {
             high = middle;
         } else {
             low = middle;

@@ -4,6 +4,7 @@ use super::{Question, QuestionId, estimate};
 use crate::{
     families::{self, Desk, Family},
     numeric::hash,
+    slices::{at_once, never},
 };
 use clinic::{Clinic, case::Seed};
 
@@ -20,16 +21,18 @@ pub struct Bank {
 impl Bank {
     /// Lists every question that the catalogue yields.
     pub fn new(clinic: &Clinic) -> Self {
-        let desk = Desk::new(clinic);
-        let ids = families::ALL
-            .iter()
-            .flat_map(|family| {
-                let facts = (family.facts)(&desk);
-                facts
-                    .into_iter()
-                    .map(|fact| QuestionId::of(family.id, &fact))
-            })
-            .collect();
+        at_once(Self::in_slices(clinic, &mut never))
+    }
+
+    /// The same in slices, with a pause after each family.
+    pub async fn in_slices(clinic: &Clinic, pause: &mut impl AsyncFnMut()) -> Self {
+        let desk = Desk::in_slices(clinic, pause).await;
+        let mut ids = Vec::new();
+        for family in families::ALL {
+            pause().await;
+            let facts = (family.facts)(&desk).into_iter();
+            ids.extend(facts.map(|fact| QuestionId::of(family.id, &fact)));
+        }
         Self { desk, ids }
     }
 
