@@ -44,7 +44,7 @@ fn ids_are_unique_and_those_of_the_fixture_are_still_there() {
         let all: BTreeSet<&QuestionId> = bank.ids().iter().collect();
         assert_eq!(all.len(), bank.ids().len());
         // Ids once given out stand in students' records for ever.
-        for line in include_str!("fixtures/question-ids.txt")
+        for line in include_str!("../fixtures/question-ids.txt")
             .lines()
             .filter(|l| !l.starts_with('#'))
         {

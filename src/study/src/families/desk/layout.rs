@@ -3,7 +3,9 @@
 use super::{Desk, Laid};
 use crate::families::{shape::bare, texts};
 use catalogue::{
+    Item,
     ids::ItemId,
+    items::Place,
     procedures::{Procedure, ProcedureKind},
 };
 use clinic::Clinic;
@@ -53,7 +55,7 @@ impl Desk {
             .iter()
             .filter(|p| p.kind == ProcedureKind::SetUp)
         {
-            for each in super::texts::own_uses(set) {
+            for each in texts::own_uses(set) {
                 let sets = desk.sets.entry(each.item.clone()).or_default();
                 sets.push(set.id.clone());
             }
