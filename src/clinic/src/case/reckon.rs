@@ -115,7 +115,7 @@ impl Visit<'_> {
             .collect();
         let solution = *chance.pick(&fits)?;
         let volume = *chance.pick(&solution.volumes)?;
-        let (rules, who) = self.rules(numbers, measures)?;
+        let (rules, who) = self.rules(numbers, measures, solution)?;
         let weight = format!("{} kg", measures.weight);
         let sitting = Sitting {
             rules,
@@ -153,6 +153,7 @@ impl Visit<'_> {
         &self,
         numbers: &'n Numbers,
         measures: Measures,
+        solution: &Solution,
     ) -> Option<(&'n DoseRules, String)> {
         let kg = measures.weight;
         if self.case.age < ADULT {
@@ -160,11 +161,16 @@ impl Visit<'_> {
             let rules = all.find(|it| it.whom == Whom::Children)?;
             return Some((rules, format!("A child of {kg} kg")));
         }
+        let allowed = if solution.vasoconstrictor.is_some() {
+            ", whom the dentist allows a vasoconstrictor"
+        } else {
+            ""
+        };
         let who = match measures.heart {
-            Heart::Healthy => format!("A healthy patient of {kg} kg"),
-            Heart::Diseased => format!(
-                "A patient of {kg} kg with significant heart disease, whom the dentist allows a vasoconstrictor"
-            ),
+            Heart::Healthy => format!("A patient of {kg} kg with a healthy heart"),
+            Heart::Diseased => {
+                format!("A patient of {kg} kg with significant heart disease{allowed}")
+            }
         };
         let mut all = numbers.dose_rules.iter();
         Some((all.find(|it| it.whom == Whom::Anyone)?, who))

@@ -246,6 +246,15 @@ impl Checker<'_, '_> {
                 "a frame whose tooth is opened needs at least one tooth, and an age runs from the least to the most".into(),
             );
         }
+        let odd = |(least, most): (u16, u16)| least > most || least < 3 || most > 250;
+        if frame.weight.is_some_and(odd) {
+            let message = "a weight runs from the least to the most, within 3 and 250 kg";
+            self.report(&at.field("weight"), message.into());
+        }
+        if !frame.heart.is_empty() && frame.weight.is_none() {
+            let message = "a heart is reckoned with together with a weight; name one";
+            self.report(&at.field("heart"), message.into());
+        }
         // A visit that opens no tooth finds nothing in one.
         let known: &[Known] = if frame.opening.is_empty() {
             &[Known::Chart]
