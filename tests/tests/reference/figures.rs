@@ -7,7 +7,6 @@ use clinic::numbers::{
     bur, canal_file,
     entry::number,
     exact::Exact,
-    teeth::read,
 };
 
 fn exact(text: &str) -> Exact {

@@ -2,7 +2,7 @@
 //! drawings as the page shows them, and what each needs between patients.
 
 use crate::bedside::clinic;
-use catalogue::items::Reprocessing::{Critical, NonCritical, SemiCritical, SingleUse};
+use catalogue::items::Reprocessing::{self, Critical, NonCritical, SemiCritical, SingleUse};
 use drawing::{Bur, CanalFile, Clamp, Drawing, Flutes, Needle, Part};
 
 const ISO_2157: &str = "ISO 2157 and ADA specification 23, nominal sizes; value from memory";

@@ -1,7 +1,7 @@
 //! Which material in which role, and what may lie under what.
 
 use crate::bedside::{clinic, patient};
-use catalogue::items::Role::{Base, Liner, Permanent, Temporary};
+use catalogue::items::Role::{self, Base, Liner, Permanent, Temporary};
 use clinic::{
     layers::Stack,
     standing::Standing::{self, Acceptable, Right, Unsafe, Wrong},

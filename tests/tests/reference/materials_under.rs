@@ -2,8 +2,6 @@
 
 use crate::bedside::clinic;
 
-use clinic::standing::Standing;
-
 const CUSTOM: &str = "common practice, no source";
 const ARANDI: &str = "Arandi, Clin Cosmet Investig Dent 2017;9:67-72";
 const STURDEVANT: &str = "Sturdevant's Art and Science of Operative Dentistry; value from memory";

@@ -3,7 +3,7 @@
 use crate::bedside::clinic;
 use crate::mixing_model::{Run, room, sets, usual, works};
 
-use clinic::mixing::{Room, Vigour};
+use clinic::mixing::Vigour;
 
 const HATRICK: &str = "Hatrick, Eakle and Bird, chapter on cements; value from memory";
 const PHILLIPS: &str = "Phillips' Science of Dental Materials; value from memory";

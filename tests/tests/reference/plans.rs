@@ -2,7 +2,7 @@
 //! the decision table of deep caries, and both sides where sources differ.
 
 use crate::bedside::{clinic, patient};
-use clinic::standing::Standing::{Acceptable, Right, Unsafe, Wrong};
+use clinic::standing::Standing::{self, Acceptable, Right, Unsafe, Wrong};
 
 const CUSTOM: &str = "common practice, no source";
 const ESE: &str = "ESE position statement, Int Endod J 2019;52:923-934; value from memory";

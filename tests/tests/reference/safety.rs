@@ -3,13 +3,11 @@
 use crate::bedside::clinic;
 
 use clinic::numbers::{
-    black,
     entry::{Clock, number},
     exact::Exact,
     fluoride, limit, proportion,
     spore::{Control, Decision, Load, Spores, decide},
     sterilising,
-    teeth::read,
     unit::Unit,
 };
 

@@ -3,10 +3,7 @@
 use crate::bedside::clinic;
 
 use clinic::{
-    numbers::{
-        black,
-        teeth::{Moment, System, eruption, facts, read, written},
-    },
+    numbers::teeth::{Moment, System, eruption, facts, read, written},
     tooth::Tooth,
 };
 

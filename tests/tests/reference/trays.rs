@@ -289,7 +289,8 @@ fn an_amalgam_without_methacrylate_needs_no_curing_light() {
         let patient = clinic().with(&patient, "bleeding", "none");
         let patient = clinic().with_number(&patient, "remaining-dentine", Milli(1000));
         let patient = clinic().with(&patient, "allergy-methacrylate", allergic);
-        let plan = clinic().catalogue().plan(&"permanent-today".into());
+        let catalogue = clinic().catalogue().clone();
+        let plan = catalogue.plan(&"permanent-today".into());
         let settled = clinic().settled(&patient, plan.expect("a plan"));
         tray("amalgam-restoration", &clinic().reason(&settled).patient)
     };
