@@ -51,6 +51,7 @@ async fn fail(page: &Page, decision: &Decision) -> Result<()> {
     match &decision.form {
         Form::One | Form::All => By::Tap.choose(page, &poor).await?,
         Form::Tray { .. } => By::Tap.take(page, &hook(&format!("lay-{poor}"))).await?,
+        Form::Number(_) => page.fill(&hook("typed"), "999").await?,
         Form::Order(_) => {}
     }
     By::Tap.take(page, &hook("answer")).await?;
@@ -87,6 +88,7 @@ async fn check_after(page: &Page, set: &Assignment, case: &Case, answers: usize)
         assert!(id.chars().all(fits) && id.len() <= 255, "{id}");
         let kind = match decision.form {
             Form::Order(_) => "sequencing",
+            Form::Number(_) => "numeric",
             _ => "choice",
         };
         assert_eq!(told["type"], kind, "{id}");
