@@ -46,6 +46,9 @@ async function bytes(name, what) {
 const outline = () => bytes("__OUTLINE__", "The list of what there is");
 const catalogue = () => bytes("__CATALOGUE__", "The catalogue (procedures, instruments and materials)");
 
+// Only where packs are written or used: what the catalogue was made from.
+const sources = () => bytes("__SOURCES__", "The sources of the catalogue");
+
 async function program() {
   const what = "The program";
   if (typeof WebAssembly !== "object") {
@@ -159,11 +162,12 @@ try {
   const [glue, list] = await Promise.all([program(), outline()]);
   watchForStops();
   try {
-    glue.start(list, () => {
+    const fetchCatalogue = () => {
       const promised = early ?? catalogue();
       early = undefined;
       return promised;
-    });
+    };
+    glue.start(list, fetchCatalogue, sources);
   } catch (error) {
     const reason = typeof error === "string" ? error : "The program could not start.";
     throw new Failure(reason, [RELOAD, UPDATE], error);

@@ -15,7 +15,7 @@ use crate::{
     about::AboutScreen,
     assignments::{AssignmentScreen, AssignmentsScreen, SetScreen},
     bench::{BenchScreen, ExerciseScreen, MixScreen, ToolScreen, ToolsScreen},
-    cards::{Applied, CardScreen, CardsScreen, WishScreen},
+    cards::{CardScreen, CardsScreen, WishScreen},
     cases::{CaseScreen, CasesScreen, OrderScreen},
     desk::{
         AssignScreen, CheckOffScreen, CollectScreen, DeskScreen, HandInScreen, IssuedScreen,
@@ -24,8 +24,10 @@ use crate::{
     find::FindScreen,
     glossary::{GlossaryScreen, TermScreen},
     items::{ItemScreen, ItemsScreen},
-    log::log,
-    place::{ClassPlace, Place, Supposed},
+    packs::{
+        self, AddScreen, FileScreen, LinesScreen, OfferedScreen, Opened, PackScreen, PacksScreen,
+    },
+    place::{ClassPlace, Place, Supposed, WritePlace},
     plan::PlanScreen,
     plates::{AllPlatesScreen, LifeSizeScreen, PlatesScreen},
     practice::{FormScreen, FormsScreen},
@@ -35,7 +37,6 @@ use crate::{
     record::RecordScreen,
     sampler::{FamiliesScreen, FamilyScreen},
     sitting::{Ahead, SittingScreen},
-    taught,
     tray_card::TrayCardScreen,
 };
 use leptos::prelude::*;
@@ -79,6 +80,8 @@ pub enum Area {
     Bench,
     /// Assignments, of the student and of the instructor.
     Class,
+    /// Packs, and what checks them.
+    Write,
     /// The record, and what the page is.
     Record,
 }
@@ -120,6 +123,7 @@ impl Area {
             | Place::Tools
             | Place::Tool(..)
             | Place::Exercise(..) => Self::Bench,
+            Place::Class(ClassPlace::Write(_)) => Self::Write,
             Place::Class(_) => Self::Class,
             Place::Record | Place::About => Self::Record,
         })
@@ -133,6 +137,7 @@ impl Area {
             Self::Study => study().await,
             Self::Bench => bench().await,
             Self::Class => class().await,
+            Self::Write => write().await,
             Self::Record => record().await,
         }
     }
@@ -142,13 +147,19 @@ impl Area {
 /// the reasoning over it and the preference card that applies.
 #[wasm_split(book, fallible)]
 pub fn open_book(bytes: Vec<u8>, owner: Owner) -> Result<(), Stopped> {
-    let version = class::bank::Version::of(&bytes);
-    let catalogue = taught::keep(catalogue::unpack(&bytes).map_err(Stopped)?);
-    owner.with(|| {
-        provide_context(version);
-        taught::provide(catalogue, Applied::provide(log(), catalogue).card());
-    });
-    Ok(())
+    packs::built_in(&bytes, &owner).map_err(Stopped)
+}
+
+/// Makes the catalogue of the built-in sources and the packs in use, and makes
+/// it known as [`open_book`] does.
+#[wasm_split(packed_book, fallible)]
+pub fn open_with_packs(
+    bytes: Vec<u8>,
+    sources: Vec<u8>,
+    packs: Vec<String>,
+    owner: Owner,
+) -> Result<Opened, Stopped> {
+    packs::with_packs(&bytes, &sources, &packs, &owner).map_err(Stopped)
 }
 
 #[wasm_split(teaching, fallible)]
@@ -237,6 +248,24 @@ fn class() -> Result<Draw, Stopped> {
             ClassPlace::Report(id) => view! { <ReportScreen id /> }.into_any(),
             ClassPlace::Roster => view! { <RosterScreen /> }.into_any(),
             ClassPlace::CheckOff(id) => view! { <CheckOffScreen id /> }.into_any(),
+            ClassPlace::Write(_) => ().into_any(),
+        }
+    })
+}
+
+#[wasm_split(write, fallible)]
+fn write() -> Result<Draw, Stopped> {
+    Ok(|place, _| {
+        let Place::Class(ClassPlace::Write(place)) = place else {
+            return ().into_any();
+        };
+        match place {
+            WritePlace::Packs => view! { <PacksScreen /> }.into_any(),
+            WritePlace::Pack(id) => view! { <PackScreen id /> }.into_any(),
+            WritePlace::Add(id) => view! { <AddScreen id /> }.into_any(),
+            WritePlace::File(id, side, path) => view! { <FileScreen id side path /> }.into_any(),
+            WritePlace::Lines(id, path) => view! { <LinesScreen id path /> }.into_any(),
+            WritePlace::Offered(name) => view! { <OfferedScreen name /> }.into_any(),
         }
     })
 }

@@ -26,6 +26,7 @@ mod find;
 mod glossary;
 mod items;
 mod log;
+mod packs;
 mod parts;
 mod place;
 mod plan;
@@ -48,13 +49,18 @@ use leptos::{mount::mount_to, prelude::*};
 use wasm_bindgen::prelude::*;
 
 /// Starts the page. The loader calls this once, when both this module and the
-/// packed outline have arrived; `fetch` gives a promise of the packed catalogue.
+/// packed outline have arrived; `fetch` gives a promise of the packed catalogue,
+/// and `sources` one of the sources it was made from.
 ///
 /// # Errors
 /// A sentence for the reader when the outline cannot be read or the page has
 /// no place to be shown in.
 #[wasm_bindgen]
-pub fn start(outline: Vec<u8>, fetch: js_sys::Function) -> Result<(), JsValue> {
+pub fn start(
+    outline: Vec<u8>,
+    fetch: js_sys::Function,
+    sources: js_sys::Function,
+) -> Result<(), JsValue> {
     let outline =
         catalogue::unpack_outline(&outline).map_err(|sentence| JsValue::from(&sentence))?;
     let missing = || JsValue::from_str("The page has no place named “app” to be shown in.");
@@ -63,6 +69,10 @@ pub fn start(outline: Vec<u8>, fetch: js_sys::Function) -> Result<(), JsValue> {
         .get_element_by_id("app")
         .and_then(|found| found.dyn_into::<web_sys::HtmlElement>().ok())
         .ok_or_else(missing)?;
-    mount_to(place, move || view! { <shell::Frame outline fetch /> }).forget();
+    mount_to(
+        place,
+        move || view! { <shell::Frame outline fetch sources /> },
+    )
+    .forget();
     body.set_attribute("data-ready", "")
 }

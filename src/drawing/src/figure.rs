@@ -202,6 +202,20 @@ fn banded(rod: &Rod, bands: &[f32], ink: Ink) -> Result<Vec<Shape>, Fault> {
     Ok(shapes)
 }
 
+/// The most shapes of a drawing: more than any eye tells apart.
+const MOST_SHAPES: usize = 2000;
+
+/// That a drawing comes to so many shapes.
+fn few(shapes: usize) -> Result<(), Fault> {
+    if shapes > MOST_SHAPES {
+        return Err(Fault::new(
+            "pieces",
+            "come to more than 2000 shapes; draw fewer",
+        ));
+    }
+    Ok(())
+}
+
 /// The shapes `count` times, each time one `step` further.
 fn repeated(shapes: &[Shape], count: u16, step: Point) -> Vec<Shape> {
     (0..count)
@@ -288,10 +302,14 @@ impl Piece {
                 if !(1..=60).contains(count) {
                     return Err(Fault::new("count", "must be from 1 to 60"));
                 }
-                repeated(&draw_all(pieces)?, *count, point(*step))
+                let shapes = draw_all(pieces)?;
+                // Rows within rows multiply: looked at before it is drawn.
+                few(shapes.len() * usize::from(*count))?;
+                repeated(&shapes, *count, point(*step))
             }
             Self::Mirrored { pieces } => {
                 let mut shapes = draw_all(pieces)?;
+                few(shapes.len() * 2)?;
                 let other = shapes.clone();
                 shapes.extend(other.into_iter().map(|s| s.moved(|p| pt(p.x, -p.y))));
                 shapes

@@ -4,14 +4,20 @@ use std::path::Path;
 use std::rc::Rc;
 
 use anyhow::{Result, anyhow};
-use catalogue::Catalogue;
+use catalogue::{
+    Catalogue,
+    source::{Files, read_files},
+};
 use clinic::Clinic;
 
 use crate::complete;
 use crate::repo::Repo;
 
 /// Content without a fault.
-pub struct Content(Rc<Catalogue>);
+pub struct Content {
+    catalogue: Rc<Catalogue>,
+    files: Files,
+}
 
 /// How far a proof over every patient that can be has gone.
 pub struct Proof {
@@ -31,15 +37,17 @@ impl Content {
     }
 
     fn read_folder(folder: &Path) -> Result<Self> {
-        match catalogue::source::read(folder) {
-            Ok(catalogue) => Ok(Self(Rc::new(catalogue))),
-            Err(faults) => Err(faulty(&faults)),
-        }
+        let files = Files::read_folder(folder).map_err(|faults| faulty(&faults))?;
+        let read = read_files(&files).map_err(|faults| faulty(&faults))?;
+        Ok(Self {
+            catalogue: Rc::new(read.catalogue),
+            files,
+        })
     }
 
     /// How much there is of each kind.
     pub fn counts(&self) -> Vec<(&'static str, usize)> {
-        self.0.counts()
+        self.catalogue.counts()
     }
 
     /// Whether there is enough of each kind, nothing out of use and nothing typed twice.
@@ -47,7 +55,7 @@ impl Content {
     /// # Errors
     /// Everything that is missing, orphaned or retyped, one a line.
     pub fn complete(&self) -> Result<()> {
-        match complete::faults(&self.0) {
+        match complete::faults(&self.catalogue) {
             faults if faults.is_empty() => Ok(()),
             faults => Err(faulty(&faults)),
         }
@@ -58,7 +66,7 @@ impl Content {
     /// # Errors
     /// Every contradiction and gap, one a line, each with a patient who shows it.
     pub fn prove(&self) -> Result<Proof> {
-        let report = Clinic::new(Rc::clone(&self.0)).prove();
+        let report = Clinic::new(Rc::clone(&self.catalogue)).prove();
         if report.faults.is_empty() {
             Ok(Proof {
                 combinations: report.combinations,
@@ -71,12 +79,17 @@ impl Content {
 
     /// The file that the page fetches.
     pub fn pack(&self) -> Vec<u8> {
-        catalogue::pack(&self.0)
+        catalogue::pack(&self.catalogue)
+    }
+
+    /// The file of sources, which the page fetches where packs are written or used.
+    pub fn sources(&self) -> Vec<u8> {
+        self.files.pack()
     }
 
     /// The file that the page fetches first: what there is, by name.
     pub fn outline(&self) -> Vec<u8> {
-        catalogue::pack_outline(&self.0)
+        catalogue::pack_outline(&self.catalogue)
     }
 }
 

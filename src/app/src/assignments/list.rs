@@ -12,6 +12,7 @@ use crate::{
     },
     place::{ClassPlace, Place},
 };
+use class::refusal::Refusal;
 use leptos::prelude::*;
 use record::{
     Moment,
@@ -81,7 +82,8 @@ fn Typed() -> impl IntoView {
         event.prevent_default();
         let code = typed.get_untracked();
         match bank.with_value(|bank| read(&code, bank)) {
-            Ok(_) => {
+            // What it needs is said where it is opened.
+            Ok(_) | Err(Refusal::OtherBank) => {
                 let letters = letters_of(&code).chars().filter(|c| !c.is_whitespace());
                 address.go(Place::Class(ClassPlace::Set(letters.collect())));
             }

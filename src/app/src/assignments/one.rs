@@ -8,6 +8,7 @@ use super::{
 use crate::{
     browser::{address::Address, clock, scroll},
     log::log,
+    packs::PackNeeded,
     parts::{
         announce::announcer,
         icon::{Icon, icon},
@@ -20,6 +21,7 @@ use crate::{
 use class::{
     assignment::{Assignment, Seat, Slot},
     handin::{HandIn, SELF_REPORTED},
+    refusal::Refusal,
 };
 use leptos::prelude::*;
 use record::{
@@ -65,6 +67,7 @@ pub fn AssignmentScreen(
                 <Notice tone=Tone::Attention>
                     <p data-test="refused">{refusal.to_string()}</p>
                 </Notice>
+                {(refusal == Refusal::OtherBank).then(|| view! { <PackNeeded code=now.taken.code /> })}
             </Page>
         }
         .into_any(),

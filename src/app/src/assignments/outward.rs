@@ -42,7 +42,8 @@ pub fn Symbol(
 #[component]
 pub fn Outward(
     /// What stands before the letters of the link, from the `#` on.
-    prefix: &'static str,
+    #[prop(into)]
+    prefix: String,
     /// The whole code, in letters.
     letters: String,
     /// The code as bytes.

@@ -6,6 +6,7 @@ use crate::{
     browser::address::Address,
     cards,
     log::log,
+    packs::PackNeeded,
     parts::{
         announce::announcer,
         notice::{Notice, Tone},
@@ -14,7 +15,10 @@ use crate::{
     place::{ClassPlace, Place},
     taught::catalogue,
 };
-use class::assignment::{Assignment, Seat};
+use class::{
+    assignment::{Assignment, Seat},
+    refusal::Refusal,
+};
 use leptos::prelude::*;
 use record::folds;
 
@@ -47,6 +51,7 @@ pub fn SetScreen(
                 <Notice tone=Tone::Attention>
                     <p data-test="refused">{refusal.to_string()}</p>
                 </Notice>
+                {(refusal == Refusal::OtherBank).then(|| view! { <PackNeeded code /> })}
             </Page>
         }
         .into_any(),

@@ -1,6 +1,7 @@
 //! The browser: the only folder that knows there is one, apart from the views.
 
 pub mod address;
+pub mod beside;
 pub mod breath;
 pub mod build;
 pub mod camera;

@@ -14,6 +14,7 @@ use crate::{
     browser::scroll,
     cards::CardNote,
     log::log,
+    packs::FromPack,
     parts::{
         assigned::BackToAssignment,
         notice::{Notice, Tone},
@@ -36,6 +37,7 @@ pub fn Debrief(
         <Page title="The visit, looked back on" over="Cases" up=Place::Cases.fragment()>
             <div class="debrief" data-test="debrief">
                 <p class="case-title">{case.title.clone()} <CardNote /></p>
+                <FromPack kind="case" id=case.frame.as_str() />
                 <p class="lead" data-test="overall">{overall(play)}</p>
                 <Harm play />
                 <BackToAssignment sitting=play.id() />

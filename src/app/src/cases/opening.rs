@@ -1,7 +1,7 @@
 //! Who comes, before anything is asked.
 
 use super::{play::Play, tooth::ToothPlace};
-use crate::{cards::WithCard, parts::page::Page, place::Place, taught::catalogue};
+use crate::{cards::WithCard, packs::FromPack, parts::page::Page, place::Place, taught::catalogue};
 use leptos::prelude::*;
 
 /// The opening of a case.
@@ -14,6 +14,7 @@ pub fn Opening(
     let booked = catalogue().procedure(&case.booked);
     view! {
         <Page title=case.title.clone() over="Cases" up=Place::Cases.fragment()>
+            <FromPack kind="case" id=case.frame.as_str() />
             <div class="patient-card" data-test="patient">
                 <p class="patient-age">{format!("A patient of {} years.", case.age)}</p>
                 <p>{case.reason.clone()}</p>

@@ -9,7 +9,7 @@ use crate::{
         notice::{Notice, Tone},
         page::Page,
     },
-    place::{ClassPlace, Place},
+    place::{ClassPlace, Place, WritePlace},
 };
 use class::handin::SELF_REPORTED;
 use leptos::prelude::*;
@@ -48,6 +48,15 @@ pub fn DeskScreen() -> impl IntoView {
             <section class="group dk-set" data-test="set">
                 <h2 class="stage-label">"Set so far"</h2>
                 {listed}
+            </section>
+            <section class="group">
+                <h2 class="stage-label">"Packs"</h2>
+                <p>
+                    "Write procedures, cases and lessons of your own beside the built-in ones, or change those: "
+                    <a href=Place::Class(ClassPlace::Write(WritePlace::Packs)).fragment() data-test="to-packs">
+                        "packs"
+                    </a> "."
+                </p>
             </section>
             <section class="group">
                 <h2 class="stage-label">"Check-off sheets"</h2>

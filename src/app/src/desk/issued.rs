@@ -9,6 +9,7 @@ use crate::{
     assignments::{self, Outward, Symbol, bank, clinic_with, take_up},
     browser::{address::Address, build, clock, files, handing, printer},
     log::log,
+    packs,
     parts::{
         announce::announcer,
         fold::Fold,
@@ -46,7 +47,7 @@ pub fn IssuedScreen(
                     <section class="dk-noprint">
                         <h2>"For the class"</h2>
                         <Outward
-                            prefix=SET
+                            prefix=packs::set_prefix()
                             letters=assignment.letters()
                             bytes=assignment.bytes()
                             title=assignment.name()
@@ -107,7 +108,7 @@ fn Further(assignment: Assignment, id: String) -> impl IntoView {
     let to_calendar = move |_| {
         let made = u64::try_from(clock::now().utc_ms / 1000).unwrap_or(0);
         let text = assignment.with_value(|set| {
-            let link = set.link(&format!("{}{SET}", handing::base()));
+            let link = set.link(&format!("{}{}", handing::base(), packs::set_prefix()));
             calendar(set, &link, made)
         });
         let kept = text.map(|text| {
@@ -216,7 +217,7 @@ fn questions(assignment: &Assignment) -> Result<Vec<qti::Question>, String> {
 /// The sheet that is printed and pinned up.
 #[component]
 fn Sheet(assignment: Assignment) -> impl IntoView {
-    let prefix = format!("{}{SET}", handing::base());
+    let prefix = format!("{}{}", handing::base(), packs::set_prefix());
     let letters = assignment.letters();
     let fits = qr::Symbol::of(&prefix, &letters).is_some();
     let due = assignment

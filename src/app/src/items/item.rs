@@ -3,6 +3,7 @@
 use super::{alike::Lookalikes, meeting::Meeting, used::Uses};
 use crate::{
     glossary::WordsFor,
+    packs::FromPack,
     parts::{
         drawing::{ItemDrawing, Scale, WorkingEnd},
         mixing::MixingCard,
@@ -35,6 +36,10 @@ pub fn ItemScreen(
         Item::Instrument(instrument) => view! { <InstrumentFacts instrument /> }.into_any(),
         Item::Material(material) => view! { <MaterialFacts material /> }.into_any(),
     };
+    let kind = match item {
+        Item::Instrument(_) => "instrument",
+        Item::Material(_) => "material",
+    };
     let also = (!item.also().is_empty())
         .then(|| view! { <p class="also">"Also asked for as: " {item.also().join(", ")}</p> });
     let plates = Place::Plates(slug(item.family()), false).fragment();
@@ -49,6 +54,7 @@ pub fn ItemScreen(
     });
     view! {
         <Page title=item.name() over="Instruments and materials" up=Place::Items.fragment()>
+            <FromPack kind id=id.as_str() />
             <div class="item-page">
                 <div class="item-look">
                     <div class="tray tray-single"><ItemDrawing item scale=Scale::Own /></div>

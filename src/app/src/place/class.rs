@@ -1,7 +1,7 @@
 //! The places of a class: the student's side of assignments, and the
 //! instructor's.
 
-use super::Section;
+use super::{Section, WritePlace};
 use catalogue::ids::ProcedureId;
 
 /// A place of a class.
@@ -29,6 +29,8 @@ pub enum ClassPlace {
     Roster,
     /// The sheet by which a procedure is checked off.
     CheckOff(ProcedureId),
+    /// Where packs are written.
+    Write(WritePlace),
 }
 
 impl ClassPlace {
@@ -36,6 +38,8 @@ impl ClassPlace {
     pub fn read(parts: &[&str]) -> Option<Self> {
         Some(match parts {
             ["a", code] => Self::Set((*code).into()),
+            // Before the code may stand which packs it was made with.
+            ["a", needs, code] => Self::Set(format!("{needs}/{code}")),
             ["assignments"] => Self::Assignments,
             ["assignments", id] => Self::Assignment((*id).into()),
             ["hand-in", code] => Self::HandIn((*code).into()),
@@ -46,7 +50,7 @@ impl ClassPlace {
             ["class", "report", id] => Self::Report((*id).into()),
             ["class", "roster"] => Self::Roster,
             ["procedures", id, "check-off"] => Self::CheckOff((*id).into()),
-            _ => return None,
+            other => Self::Write(WritePlace::read(other)?),
         })
     }
 
@@ -64,6 +68,7 @@ impl ClassPlace {
             Self::Report(id) => format!("#/class/report/{id}"),
             Self::Roster => "#/class/roster".into(),
             Self::CheckOff(id) => format!("#/procedures/{id}/check-off"),
+            Self::Write(place) => place.fragment(),
         }
     }
 
@@ -87,12 +92,13 @@ pub const HAND_IN: &str = "#/hand-in/";
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::place::Place;
+    use crate::place::{FileSide, Place};
 
     #[test]
     fn a_place_of_a_class_comes_back_from_its_fragment() {
         for place in [
             ClassPlace::Set("22Y9C0A5".into()),
+            ClassPlace::Set("our-practice.3/22Y9C0A5".into()),
             ClassPlace::Assignments,
             ClassPlace::Assignment("0badcafe".into()),
             ClassPlace::HandIn("22Y9C0A5".into()),
@@ -103,6 +109,24 @@ mod tests {
             ClassPlace::Report("0badcafe".into()),
             ClassPlace::Roster,
             ClassPlace::CheckOff("amalgam".into()),
+            ClassPlace::Write(WritePlace::Packs),
+            ClassPlace::Write(WritePlace::Pack("our-practice".into())),
+            ClassPlace::Write(WritePlace::Add("our-practice".into())),
+            ClassPlace::Write(WritePlace::File(
+                "our-practice".into(),
+                FileSide::Form,
+                "procedures/our-stitches/procedure.toml".into(),
+            )),
+            ClassPlace::Write(WritePlace::File(
+                "our-practice".into(),
+                FileSide::Text,
+                "rules/ours.toml".into(),
+            )),
+            ClassPlace::Write(WritePlace::Lines(
+                "our-practice".into(),
+                "rules/depth.toml".into(),
+            )),
+            ClassPlace::Write(WritePlace::Offered("our-practice".into())),
         ] {
             let place = Place::Class(place);
             assert_eq!(Place::from_fragment(&place.fragment()), place);

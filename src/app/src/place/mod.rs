@@ -4,6 +4,7 @@
 //! reload all lead to the same screen.
 
 mod class;
+mod packs;
 mod query;
 mod read;
 mod section;
@@ -13,6 +14,7 @@ mod view;
 mod write;
 
 pub use class::{ClassPlace, HAND_IN, SET};
+pub use packs::{FileSide, WritePlace};
 pub use section::Section;
 pub use view::{Drawn, FormSide, SittingAt, View};
 

@@ -4,6 +4,7 @@ use super::lesson_place;
 use crate::{
     glossary::WordsOfLesson,
     log::log,
+    packs::FromPack,
     parts::{
         announce::announcer,
         icon::{Icon, icon},
@@ -27,6 +28,7 @@ pub fn LessonScreen(
     match catalogue().lesson(&id) {
         Some(lesson) => view! {
             <Page title=lesson.title.as_str() over="Procedures" up=Place::Procedures.fragment()>
+                <FromPack kind="lesson" id=lesson.id.as_str() />
                 <LessonBody id />
             </Page>
         }

@@ -2,6 +2,7 @@
 
 use super::{lesson::LessonBody, set_up::SetUp, steps::Steps};
 use crate::{
+    packs::FromPack,
     parts::page::Page,
     place::{Place, Supposed, View},
     shell::NotHere,
@@ -32,6 +33,7 @@ pub fn ProcedureScreen(
     };
     view! {
         <Page title=procedure.name.as_str() over="Procedures" up=Place::Procedures.fragment()>
+            <FromPack kind="procedure" id=procedure.id.as_str() />
             <Tabs procedure view supposed />
             {body}
         </Page>

@@ -22,10 +22,12 @@ pub fn Frame(
     outline: Outline,
     /// Gives a promise of the packed catalogue.
     fetch: Function,
+    /// Gives a promise of the sources it was made from.
+    sources: Function,
 ) -> impl IntoView {
     let log = OpenLog::open();
     provide_context(log);
-    Book::provide(outline, fetch);
+    Book::provide(outline, fetch, sources);
     let address = Address::watch();
     provide_context(address);
     let announcer = announce::provide();

@@ -2,9 +2,11 @@
 
 use super::export::ExportButton;
 use crate::{
+    book::Book,
     browser::update,
     log::log,
     parts::notice::{Notice, Tone},
+    place::{ClassPlace, Place, WritePlace},
 };
 use leptos::prelude::*;
 
@@ -15,6 +17,7 @@ pub fn Notices() -> impl IntoView {
         <div class="notices" role="status">
             <Unsaved />
             <NewVersion />
+            <SetAside />
         </div>
     }
 }
@@ -40,6 +43,26 @@ fn Unsaved() -> impl IntoView {
                             "Try to save again"
                         </button>
                     </div>
+                </Notice>
+            }
+        })
+    }
+}
+
+/// Packs in use that the page had to open without.
+#[component]
+fn SetAside() -> impl IntoView {
+    let aside = expect_context::<Book>().aside();
+    move || {
+        let aside = aside.get();
+        (!aside.is_empty()).then(|| {
+            view! {
+                <Notice tone=Tone::Attention>
+                    {aside.into_iter().map(|says| view! { <p data-test="set-aside">{says}</p> }).collect_view()}
+                    <p>
+                        "Everything built in is here. "
+                        <a href=Place::Class(ClassPlace::Write(WritePlace::Packs)).fragment()>"Packs"</a>
+                    </p>
                 </Notice>
             }
         })

@@ -137,9 +137,17 @@ impl Areas {
 /// Stands where a screen will be in a moment.
 #[component]
 fn Awaited() -> impl IntoView {
+    let with_packs = expect_context::<Book>().with_packs();
+    let says = move || {
+        if with_packs.get() {
+            "Putting the packs in use together with what is built in…"
+        } else {
+            "Getting this ready…"
+        }
+    };
     view! {
         <div class="page" aria-busy="true" data-test="awaited">
-            <p class="lead">"Getting this ready…"</p>
+            <p class="lead">{says}</p>
         </div>
     }
 }

@@ -5,7 +5,7 @@ mod next;
 mod study;
 
 use crate::{
-    book::outline,
+    book::Book,
     log::log,
     parts::level::level,
     parts::{
@@ -82,14 +82,14 @@ fn card(
 /// Cases that wait to be gone on with, the latest first.
 #[component]
 fn UnderWay() -> impl IntoView {
-    let outline = outline();
+    let book: Book = expect_context();
     let open = log().memo(|events| {
         let sittings = folds::under_way(events).into_iter().rev();
         let short = sittings.map(|it| (it.case, it.seed, it.with, it.answers.len()));
         short.collect::<Vec<_>>()
     });
     let one = move |(case, seed, with, answers): (String, u64, Option<String>, usize)| {
-        let mut cases = outline.cases.iter();
+        let mut cases = book.outline().cases.iter();
         let frame = cases.find(|it| it.id.as_str() == case)?;
         let place = Place::of_sitting(&case, seed, with.as_deref());
         let done = match answers {
@@ -112,8 +112,8 @@ fn UnderWay() -> impl IntoView {
 /// The next lesson that was not read.
 #[component]
 fn NextLesson() -> impl IntoView {
-    let outline = outline();
-    let next = log().memo(move |events| next::lesson(outline, events));
+    let book: Book = expect_context();
+    let next = log().memo(move |events| next::lesson(book.outline(), events));
     move || {
         let lesson = next.get()?;
         let minutes = format!("{} min", lesson.minutes);
@@ -132,8 +132,8 @@ fn NextLesson() -> impl IntoView {
 /// The next case that was never begun.
 #[component]
 fn NextCase() -> impl IntoView {
-    let outline = outline();
-    let next = log().memo(move |events| next::case(outline, events));
+    let book: Book = expect_context();
+    let next = log().memo(move |events| next::case(book.outline(), events));
     move || {
         let frame = next.get()?;
         let place = Place::Case(frame.id.clone(), 1, None);
@@ -152,11 +152,11 @@ fn NextCase() -> impl IntoView {
 /// Said when nothing is left that was never met.
 #[component]
 fn AllDone() -> impl IntoView {
-    let outline = outline();
+    let book: Book = expect_context();
     let done = log().memo(move |events| {
         folds::under_way(events).is_empty()
-            && next::lesson(outline, events).is_none()
-            && next::case(outline, events).is_none()
+            && next::lesson(book.outline(), events).is_none()
+            && next::case(book.outline(), events).is_none()
     });
     move || {
         done.get().then(|| {

@@ -6,6 +6,7 @@
 //! `step[3].uses.cement-spatula`, and [`locate`] turns that into line and column.
 
 mod check;
+pub mod edit;
 mod fault;
 mod figures;
 mod files;

@@ -355,3 +355,20 @@ fn many_faults_are_told_in_bounded_time() {
     let told = faults("preference-cards/many.toml", &entry.repeat(3500));
     assert!((100..=500).contains(&told.len()), "{}", told.len());
 }
+
+/// Rows of rows of pieces: sixty to the power of their depth.
+#[test]
+fn drawings_that_multiply_are_refused_at_once() {
+    let mut pieces = "[{ line = { points = [[0, 0], [1, 1]] } }]".to_owned();
+    for _ in 0..8 {
+        pieces = format!("[{{ row = {{ count = 60, step = [1, 0], pieces = {pieces} }} }}]");
+    }
+    let own = built_in().get("drawings/devices.toml").unwrap();
+    let first = own.lines().find(|line| line.starts_with("id = ")).unwrap();
+    let text = format!("[[drawing]]\n{first}\n[drawing.form.figure]\npieces = {pieces}\n");
+    let told = faults("drawings/rows.toml", &text);
+    assert!(
+        told.iter().any(|it| it.contains("more than 2000 shapes")),
+        "{told:?}"
+    );
+}

@@ -35,6 +35,7 @@ impl Size {
             "icon-",
             "manifest-",
             "catalogue-",
+            "sources-",
             "split-",
             "chunk-",
         ];

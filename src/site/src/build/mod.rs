@@ -118,12 +118,14 @@ fn assemble(
     let linked = parts::link(program)?;
     let outline = Asset::hashed("outline", "bin", content.outline());
     let catalogue = Asset::hashed("catalogue", "bin", content.pack());
+    let sources = Asset::hashed("sources", "bin", content.sources());
     let icon = Asset::hashed("icon", "svg", shell::glue_file(repo, "icon.svg")?);
     let fetched = Fetched {
         glue: &linked.glue,
         wasm: &wasm,
         outline: &outline,
         catalogue: &catalogue,
+        sources: &sources,
     };
     let parts = Parts {
         style: Asset::hashed("style", "css", style::gather(repo)?),
@@ -134,6 +136,7 @@ fn assemble(
         wasm,
         outline,
         catalogue,
+        sources,
         later: linked.parts,
         icon,
     };

@@ -31,6 +31,8 @@ pub struct Parts {
     pub outline: Asset,
     /// The packed catalogue.
     pub catalogue: Asset,
+    /// The packed sources of the catalogue.
+    pub sources: Asset,
     /// The later parts of the program.
     pub later: Vec<Asset>,
     /// The icon.
@@ -50,6 +52,7 @@ impl Parts {
             &self.wasm,
             &self.outline,
             &self.catalogue,
+            &self.sources,
         ];
         let last = [&self.icon, &self.manifest];
         first.into_iter().chain(&self.later).chain(last).collect()
@@ -74,6 +77,8 @@ pub struct Fetched<'a> {
     pub outline: &'a Asset,
     /// The packed catalogue.
     pub catalogue: &'a Asset,
+    /// The packed sources of the catalogue.
+    pub sources: &'a Asset,
 }
 
 /// The loader, which knows where the program and the catalogue are.
@@ -89,6 +94,7 @@ pub fn loader(repo: &Repo, fetched: &Fetched) -> Result<Asset> {
             ("__WASM__", &fetched.wasm.name),
             ("__OUTLINE__", &fetched.outline.name),
             ("__CATALOGUE__", &fetched.catalogue.name),
+            ("__SOURCES__", &fetched.sources.name),
         ],
     )?;
     Ok(Asset::hashed("loader", "js", text))
