@@ -26,7 +26,7 @@ const SEATS: u16 = 30;
 const PLAYED: u16 = 7;
 
 /// Takes an option of a list.
-async fn choose(page: &Page, list: &str, value: &str) -> Result<()> {
+pub async fn choose(page: &Page, list: &str, value: &str) -> Result<()> {
     page.see(&hook(list)).await?;
     let (list, value) = (json!(hook(list)), json!(value));
     page.run(&format!(
@@ -125,7 +125,7 @@ fn damaged(link: &str) -> String {
 }
 
 /// Takes an assignment up at a seat, plays its case, and gives the link of the hand-in.
-async fn play(page: &Page, case: &Case, seat: u16) -> Result<String> {
+pub async fn play(page: &Page, case: &Case, seat: u16) -> Result<String> {
     page.see(&hook("seat")).await?;
     page.fill(&hook("seat"), &seat.to_string()).await?;
     By::Tap.take(page, &hook("take-up")).await?;

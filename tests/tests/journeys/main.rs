@@ -10,6 +10,7 @@ mod find;
 mod keeping;
 mod numbers;
 mod offline;
+mod packs;
 mod reasoner;
 mod report;
 mod scorm;

@@ -45,10 +45,15 @@ impl Checks {
         self.outcome.get()
     }
 
-    /// Whether the last ones found nothing wrong, and what the pack makes of
-    /// the catalogue then.
+    /// Whether the last ones found nothing wrong, for reading in a view.
+    pub fn passed_now(self) -> bool {
+        self.outcome
+            .with(|outcome| matches!(outcome, Outcome::Passed(_)))
+    }
+
+    /// What the pack makes of the catalogue, where the last ones found nothing wrong.
     pub fn passed(self) -> Option<Rc<Over>> {
-        self.outcome.with(|outcome| match outcome {
+        self.outcome.with_untracked(|outcome| match outcome {
             Outcome::Passed(over) => Some(Rc::clone(over)),
             _ => None,
         })

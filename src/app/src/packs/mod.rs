@@ -29,6 +29,7 @@ mod puts;
 mod sources;
 mod taking;
 pub mod used;
+mod whole;
 mod writing;
 
 pub use add::AddScreen;

@@ -2,7 +2,8 @@
 //! changes, and what can be done with it.
 
 use super::{
-    changes::Changes, faults::Checked, kept, kinds::group, puts::PutInUse, writing::Writing,
+    changes::Changes, faults::Checked, kept, kinds::group, puts::PutInUse, whole::EveryPatient,
+    writing::Writing,
 };
 use crate::{
     browser::{address::Address, files},
@@ -44,6 +45,7 @@ pub fn PackScreen(
                     <PutInUse writing />
                     <Unkept writing />
                     <Checked writing />
+                    <EveryPatient writing />
                     <Files writing />
                     <Changes writing />
                     <GiveOut writing />

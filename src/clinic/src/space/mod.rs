@@ -48,80 +48,185 @@ struct Seen {
     faults: HashSet<String>,
 }
 
-impl Clinic {
-    /// Runs every patient that can be.
-    pub fn prove(&self) -> Report {
-        let mut report = Report::default();
-        let parts = self.parts();
-        let samples = self.samples();
+/// How many of the inner findings are fixed within one step of a sweep.
+const FIXED: usize = 4;
+
+/// After so many faults no more patients are named. A contradiction shows in
+/// thousands of them, and one is enough to mend it.
+const MOST_FAULTS: usize = 1000;
+
+/// A run through every patient under way. It goes on in steps, each a small part of a second, so
+/// that a page can stay alive meanwhile.
+pub struct Sweep<'c> {
+    clinic: &'c Clinic,
+    parts: Parts,
+    samples: Vec<Vec<Value>>,
+    report: Report,
+    seen: Seen,
+    /// Patients in whom the first inner findings are fixed; the rest is run in full.
+    heads: std::vec::IntoIter<Patient>,
+    settled: HashMap<Vec<Option<Value>>, Patient>,
+    witnesses: Option<std::vec::IntoIter<Patient>>,
+    steps: (usize, usize),
+}
+
+impl<'c> Sweep<'c> {
+    fn begin(clinic: &'c Clinic) -> Self {
+        let parts = clinic.parts();
+        let samples = clinic.samples();
         let all = parts.inner.iter().chain(&parts.coupled).chain(&parts.free);
-        report.combinations = all.map(|&p| samples[p].len() as u128).product();
-        let mut seen = Seen::default();
-        let settled = self.inner_results(&parts, &samples, &mut report, &mut seen);
-        for witness in settled.values() {
-            each(&parts.free, &samples, witness, &mut |patient| {
-                report.run += 1;
-                self.check_patient(patient, &mut report, &mut seen);
-            });
+        let report = Report {
+            combinations: all.map(|&p| samples[p].len() as u128).product(),
+            ..Report::default()
+        };
+        let places: Vec<usize> = parts.inner.iter().chain(&parts.coupled).copied().collect();
+        let fixed = &places[..places.len().min(FIXED)];
+        let mut heads = Vec::new();
+        each(fixed, &samples, &clinic.usual_patient(), &mut |patient| {
+            heads.push(patient.clone());
+        });
+        Self {
+            clinic,
+            steps: (0, heads.len()),
+            parts,
+            samples,
+            report,
+            seen: Seen::default(),
+            heads: heads.into_iter(),
+            settled: HashMap::new(),
+            witnesses: None,
         }
-        self.check_trays(&samples, &mut report);
-        report.faults.extend(self.closed_windows());
-        self.check_reach(&seen, &mut report);
+    }
+
+    /// How far it is, as a share of the part that is under way; the patients
+    /// that remain are known only once the inner findings have been run.
+    pub fn share(&self) -> f64 {
+        let (done, all) = self.steps;
+        #[expect(
+            clippy::cast_precision_loss,
+            reason = "a share in words is rounded anyway"
+        )]
+        let share = done as f64 / all.max(1) as f64;
+        // The inner findings are the smaller part.
+        match self.witnesses {
+            None => share * 0.2,
+            Some(_) => 0.2 + share * 0.8,
+        }
+    }
+
+    /// Goes on for a step. Gives the report when nothing is left.
+    pub fn step(&mut self) -> Option<Report> {
+        self.steps.0 += 1;
+        if let Some(head) = self.heads.next() {
+            self.inner(&head);
+            return None;
+        }
+        let settled = &mut self.settled;
+        let witnesses = self.witnesses.get_or_insert_with(|| {
+            let all: Vec<Patient> = std::mem::take(settled).into_values().collect();
+            self.steps = (0, all.len());
+            all.into_iter()
+        });
+        let Some(witness) = witnesses.next() else {
+            return Some(self.end());
+        };
+        let Self {
+            clinic,
+            parts,
+            samples,
+            report,
+            seen,
+            ..
+        } = self;
+        each(&parts.free, samples, &witness, &mut |patient| {
+            report.run += 1;
+            clinic.check_patient(patient, report, seen);
+        });
+        None
+    }
+
+    fn end(&mut self) -> Report {
+        let mut report = std::mem::take(&mut self.report);
+        self.clinic.check_trays(&self.samples, &mut report);
+        report.faults.extend(self.clinic.closed_windows());
+        self.clinic.check_reach(&self.seen, &mut report);
         report.faults.sort();
         report.faults.dedup();
         report
     }
 
-    /// Runs the inner and coupled findings and keeps one patient for each
-    /// different result.
-    fn inner_results(
-        &self,
-        parts: &Parts,
-        samples: &[Vec<Value>],
-        report: &mut Report,
-        seen: &mut Seen,
-    ) -> HashMap<Vec<Option<Value>>, Patient> {
-        let impossible: Vec<Test> = self
+    /// Runs the inner and coupled findings that are not fixed yet, and keeps one
+    /// patient for each different result.
+    fn inner(&mut self, head: &Patient) {
+        let Self {
+            clinic,
+            parts,
+            samples,
+            report,
+            seen,
+            settled,
+            ..
+        } = self;
+        let impossible: Vec<Test> = clinic
             .catalogue
             .impossible
             .iter()
-            .map(|i| self.compile(&i.when))
+            .map(|i| clinic.compile(&i.when))
             .collect();
         let places: Vec<usize> = parts.inner.iter().chain(&parts.coupled).copied().collect();
+        let rest = &places[places.len().min(FIXED)..];
         let keep: Vec<usize> = parts
             .coupled
             .iter()
             .chain(&parts.carried)
             .copied()
             .collect();
-        let derived: Vec<usize> = self.derived_by_rules();
-        let mut results = HashMap::new();
-        each(&places, samples, &self.usual_patient(), &mut |patient| {
+        let derived: Vec<usize> = clinic.derived_by_rules();
+        each(rest, samples, head, &mut |patient| {
             report.run += 1;
             if impossible.iter().any(|t| t.holds(patient) == Some(true)) {
                 return;
             }
-            let all = self.reason(patient);
+            let all = clinic.reason(patient);
             seen.fired.extend(all.fired.iter().copied());
+            if report.faults.len() > MOST_FAULTS {
+                return;
+            }
             for (first, second) in &all.contradictions {
                 report.faults.push(format!(
                     "rules '{}' and '{}' contradict one another for: {}",
-                    self.rule(*first).id,
-                    self.rule(*second).id,
-                    self.describe(patient)
+                    clinic.rule(*first).id,
+                    clinic.rule(*second).id,
+                    clinic.describe(patient)
                 ));
             }
             for &place in derived.iter().filter(|&&p| all.patient.at(p).is_none()) {
                 report.faults.push(format!(
                     "no rule settles '{}' for: {}",
-                    self.catalogue.findings[place].id,
-                    self.describe(patient)
+                    clinic.catalogue.findings[place].id,
+                    clinic.describe(patient)
                 ));
             }
             let key = keep.iter().map(|&p| all.patient.at(p)).collect();
-            results.entry(key).or_insert_with(|| patient.clone());
+            settled.entry(key).or_insert_with(|| patient.clone());
         });
-        results
+    }
+}
+
+impl Clinic {
+    /// Runs every patient that can be.
+    pub fn prove(&self) -> Report {
+        let mut sweep = self.sweep();
+        loop {
+            if let Some(report) = sweep.step() {
+                return report;
+            }
+        }
+    }
+
+    /// A run through every patient that can be, in steps.
+    pub fn sweep(&self) -> Sweep<'_> {
+        Sweep::begin(self)
     }
 
     fn derived_by_rules(&self) -> Vec<usize> {
