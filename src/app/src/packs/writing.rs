@@ -89,15 +89,19 @@ impl Writing {
         }
     }
 
+    /// Keeps what was written since it was kept last. Only then: the pack may have
+    /// been taken away, or another one taken in over it.
     fn leave(self) {
-        for timer in [self.keeping, self.checking] {
-            if let Some(Some(timer)) = timer.try_update_value(Option::take) {
-                timer.clear();
-            }
+        if let Some(Some(timer)) = self.checking.try_update_value(Option::take) {
+            timer.clear();
         }
-        // Signals are still there while their owner is being cleaned up.
-        if let Some(pack) = self.pack.try_get_untracked() {
-            let _ = kept::keep(&pack);
+        if let Some(Some(timer)) = self.keeping.try_update_value(Option::take) {
+            timer.clear();
+            if let Some(pack) = self.pack.try_get_untracked() {
+                // Where it fails there is no screen left to say it on; the next
+                // change says it.
+                let _ = kept::keep(&pack);
+            }
         }
     }
 }

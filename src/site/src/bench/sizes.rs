@@ -56,7 +56,10 @@ pub fn measure(folder: &Path) -> Result<Vec<Size>> {
     };
     let mut sizes = fs::read_dir(folder)
         .with_context(|| format!("{} cannot be read.", folder.display()))?
-        .filter_map(|entry| entry.ok()?.file_name().into_string().ok())
+        .filter_map(Result::ok)
+        // Packs may lie in a folder beside the page.
+        .filter(|entry| entry.path().is_file())
+        .filter_map(|entry| entry.file_name().into_string().ok())
         .filter(|name| !Coding::ALL.iter().any(|coding| coding.is_of(name)))
         .map(|name| {
             Ok(Size {

@@ -189,6 +189,9 @@ fn write_compressed(folder: &Path, assets: &[Asset]) -> Result<()> {
     Ok(())
 }
 
+/// The folder beside the page that links to packs lead into.
+const PACKS: &str = "packs";
+
 /// Empties the folder of an earlier build, and refuses to empty any other.
 fn clear(folder: &Path) -> Result<()> {
     fs::create_dir_all(folder)
@@ -204,7 +207,9 @@ fn clear(folder: &Path) -> Result<()> {
             folder.display()
         );
     }
-    for entry in entries {
+    // Packs that were laid beside the page are not the build's to remove.
+    let own = |entry: &PathBuf| !(entry.is_dir() && entry.ends_with(PACKS));
+    for entry in entries.into_iter().filter(own) {
         fs::remove_file(&entry)
             .with_context(|| format!("{} cannot be removed.", entry.display()))?;
     }
@@ -238,5 +243,16 @@ mod tests {
         std::fs::write(&letter, "dear").unwrap();
         assert!(clear(folder.path()).is_err());
         assert!(letter.exists());
+    }
+
+    #[test]
+    fn packs_beside_the_page_stay_where_they_are() {
+        let folder = tempfile::tempdir().unwrap();
+        let pack = folder.path().join("packs/ours.json");
+        std::fs::create_dir(folder.path().join("packs")).unwrap();
+        std::fs::write(&pack, "{}").unwrap();
+        std::fs::write(folder.path().join("sw.js"), "x").unwrap();
+        clear(folder.path()).unwrap();
+        assert!(pack.exists() && !folder.path().join("sw.js").exists());
     }
 }

@@ -41,19 +41,14 @@ pub fn TextView(
         }
     };
     Effect::new(move |_| {
-        let (Some(field), Some((line, column))) = (field.get(), jump.get()) else {
-            return;
-        };
-        let text = field.value();
-        let at = offset(&text, line, column);
-        // Focus first: setting a selection scrolls only what has focus.
-        let _ = field.focus();
-        let _ = field.set_selection_range(at, at);
-        let lines = i32::try_from(text.split('\n').count()).unwrap_or(1).max(1);
-        let above = i32::try_from(line).unwrap_or(1) - 1 - ABOVE;
-        field.set_scroll_top((field.scroll_height() / lines * above).max(0));
-        place.set((line, column));
-        jump.set(None);
+        if let (Some(field), Some(to)) = (field.get(), jump.get()) {
+            place.set(to);
+            jump.set(None);
+            // The heading takes focus in the next frame when a screen is new.
+            request_animation_frame(move || {
+                request_animation_frame(move || go(&field, to));
+            });
+        }
     });
     view! {
         <label class="field pk-text-field">
@@ -81,6 +76,18 @@ pub fn TextView(
         </p>
         <Fault says=fault test="text-fault" />
     }
+}
+
+/// Puts the cursor at a line and a column, and shows it.
+fn go(field: &web_sys::HtmlTextAreaElement, (line, column): (usize, usize)) {
+    let text = field.value();
+    let at = offset(&text, line, column);
+    // Focus first: setting a selection shows only what has focus.
+    let _ = field.focus();
+    let _ = field.set_selection_range(at, at);
+    let lines = i32::try_from(text.split('\n').count()).unwrap_or(1).max(1);
+    let above = i32::try_from(line).unwrap_or(1) - 1 - ABOVE;
+    field.set_scroll_top((field.scroll_height() / lines * above).max(0));
 }
 
 /// The offset, in units of the browser, of a line and a column.
