@@ -25,7 +25,6 @@ pub fn TextView(
         .pack
         .with_untracked(|pack| pack.file(&path).map(|file| file.text.clone()));
     let text = text.unwrap_or_default();
-    let first = text.clone();
     let write = move |event: web_sys::Event| {
         let text = event_target_value(&event);
         let done = writing.change(|pack| {
@@ -60,7 +59,6 @@ pub fn TextView(
                 autocapitalize="none"
                 wrap="off"
                 node_ref=field
-                prop:value=first
                 on:input=write
                 on:keyup=move |_| follow()
                 on:click=move |_| follow()

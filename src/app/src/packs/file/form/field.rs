@@ -78,8 +78,8 @@ fn text(
         return view! {
             <label class="field pk-long">
                 <span>{label}</span>
-                <textarea rows="3" data-test=test prop:value=said.clone() on:change=change>
-                    {said.clone()}
+                <textarea rows="3" data-test=test on:change=change>
+                    {said}
                 </textarea>
             </label>
         }
