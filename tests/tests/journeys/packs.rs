@@ -40,8 +40,9 @@ async fn copy(page: &Page, by: By, kind: &str, of: &str, id: &str) -> Result<()>
     at(page, &format!("#/class/write/{PACK}/add")).await?;
     page.see(&hook("copy-kind")).await?;
     choose(page, "copy-kind", kind).await?;
-    page.see(&format!("{} option[value='{of}']", hook("copy-of")))
-        .await?;
+    let option = format!("{} option[value='{of}']", hook("copy-of"));
+    let there = format!("document.querySelector({}) !== null", json!(option));
+    page.until("the thing that is copied", &there).await?;
     choose(page, "copy-of", of).await?;
     page.fill(&hook("copy-id"), id).await?;
     by.take(page, &hook("copy")).await?;

@@ -123,7 +123,9 @@ pub fn add_copy(text: &str, list: &[Step], at: usize) -> Option<String> {
     let mut copy = text[span.clone()].trim_end().to_owned();
     if let Some(id) = entry.text("id") {
         let taken = |id: &str| entries.iter().any(|each| each.text("id") == Some(id));
-        let fresh = (2..).map(|n| format!("{id}-{n}")).find(|id| !taken(id))?;
+        // One more number than there are entries is always free.
+        let mut numbered = (2..entries.len() + 3).map(|n| format!("{id}-{n}"));
+        let fresh = numbered.find(|id| !taken(id))?;
         copy = copy.replacen(&format!("\"{id}\""), &format!("\"{fresh}\""), 1);
     }
     let end = span.start + text[span].trim_end().len();

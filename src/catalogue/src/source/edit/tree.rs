@@ -148,7 +148,9 @@ fn collect_heads(node: &Node, into: &mut Vec<usize>) {
             if *heads {
                 into.extend(entries.iter().map(|entry| entry.span.start));
             }
-            entries.iter().for_each(|entry| collect_heads(entry, into));
+            for entry in entries {
+                collect_heads(entry, into);
+            }
         }
         _ => {}
     }
