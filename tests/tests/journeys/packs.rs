@@ -16,9 +16,10 @@ use clinic::{Clinic, case::Case};
 use serde_json::json;
 use std::{path::Path, rc::Rc};
 use trayward_tests::browser::{Look, Page, Site, hook};
+use trayward_tests::class::bank;
 
 use crate::{
-    class::{bank, choose, paste, play, set},
+    class::{choose, paste, play, set},
     visit::By,
 };
 
