@@ -7,10 +7,12 @@ use clinic::{
     mixing::{Action, Mix, Room, Share, Units, steps_of},
     numbers::exercises::{Answer, Family, exercise},
 };
-use serde::Deserialize;
 use serde_json::json;
 use thirtyfour::Key;
-use trayward_tests::browser::{Look, Page, Site, hook};
+use trayward_tests::{
+    browser::{Look, Page, Site, hook},
+    hand::work,
+};
 
 use crate::visit::{By, clinic};
 
@@ -211,71 +213,6 @@ async fn a_mix_too_old_is_discarded_and_made_anew_by_touch() -> Result<()> {
     page.quit().await
 }
 
-/// What a browser saw while the mass was worked.
-#[derive(Debug, Deserialize)]
-struct Motion {
-    frames: Vec<f64>,
-    shifts: f64,
-}
-
-/// Moves over an element for so many seconds, in circles as a hand does,
-/// and counts frames and shifts of the layout.
-async fn work(page: &Page, on: &str, seconds: u32) -> Result<Motion> {
-    let script = format!(
-        "const pad = document.querySelector({});
-         pad.scrollIntoView({{ block: 'center', behavior: 'instant' }});
-         const box = pad.getBoundingClientRect();
-         const at = (turn) => ({{
-           clientX: box.x + box.width * (0.5 + 0.09 * Math.cos(turn)),
-           clientY: box.y + box.height * (0.4 + 0.09 * Math.sin(turn)),
-           pointerId: 1, pointerType: 'touch', isPrimary: true, bubbles: true, cancelable: true,
-         }});
-         const send = (kind, turn) => pad.dispatchEvent(new PointerEvent(kind, at(turn)));
-         let shifts = 0;
-         const observer = new PerformanceObserver((list) => {{
-           for (const entry of list.getEntries()) shifts += entry.value;
-         }});
-         observer.observe({{ type: 'layout-shift' }});
-         send('pointerdown', 0);
-         const frames = [];
-         const start = performance.now();
-         let last = start;
-         await new Promise((done) => {{
-           const frame = (now) => {{
-             if (now > last) frames.push(now - last);
-             last = now;
-             send('pointermove', (now - start) / 130);
-             if (now - start < {seconds} * 1000) requestAnimationFrame(frame); else done();
-           }};
-           requestAnimationFrame(frame);
-         }});
-         send('pointerup', 0);
-         observer.disconnect();
-         return {{ frames, shifts }};",
-        json!(on)
-    );
-    let seen = page.run(&script).await?;
-    serde_json::from_value(seen).context("the motion cannot be read")
-}
-
-fn told(motion: &Motion) -> String {
-    let mut frames = motion.frames.clone();
-    frames.sort_by(f64::total_cmp);
-    let at = |share: usize| {
-        frames
-            .get(frames.len() * share / 100)
-            .copied()
-            .unwrap_or_default()
-    };
-    format!(
-        "{} frames in 5 s, half of them within {:.1} ms, 95 of 100 within {:.1} ms; layout shifts {}",
-        frames.len(),
-        at(50),
-        at(95),
-        motion.shifts
-    )
-}
-
 /// Makes a liner ready to be worked on the pad, without a clock.
 async fn liner_on_the_pad(page: &Page) -> Result<()> {
     choose_way(page, By::Tap, "calm").await?;
@@ -308,13 +245,9 @@ async fn the_mass_is_drawn_frame_by_frame_on_a_slow_phone_and_nothing_shifts() -
     liner_on_the_pad(&page).await?;
     page.devtools("Emulation.setCPUThrottlingRate", json!({ "rate": 4 }))
         .await?;
-    // The same hand beside the pad tells what the machine manages without it.
-    let idle = work(&page, "main h1", 5).await?;
     let motion = work(&page, &hook("pad"), 5).await?;
     page.devtools("Emulation.setCPUThrottlingRate", json!({ "rate": 1 }))
         .await?;
-    println!("beside the pad: {}", told(&idle));
-    println!("on the pad: {}", told(&motion));
     ensure!(motion.frames.len() > 20, "the mass was hardly drawn");
     ensure!(
         motion.shifts == 0.0,

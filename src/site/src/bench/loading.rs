@@ -1,8 +1,8 @@
-//! How long the page takes to load on a slow phone, how soon it answers, and
-//! how soon it has read a very large class.
+//! How long the page takes to load on a slow phone, how soon it answers, how
+//! smoothly a mass is drawn there, and how soon it has read a very large class.
 //!
 //! The measuring is done where the browsers are steered: by the programs
-//! `loading`, `answering` and `collecting` of the tests.
+//! `loading`, `answering`, `spatulating` and `collecting` of the tests.
 
 use anyhow::Result;
 
@@ -17,7 +17,7 @@ use crate::test::browsers::Browsers;
 pub fn measure(repo: &Repo) -> Result<()> {
     println!();
     let browser = Browsers::chromium(repo)?;
-    for name in ["loading", "answering", "collecting"] {
+    for name in ["loading", "answering", "spatulating", "collecting"] {
         command::run(
             &mut browser.program(repo, name)?,
             "The page could not be measured in the browser.",
