@@ -21,7 +21,7 @@ pub fn AllPlatesScreen() -> impl IntoView {
     view! {
         <Page title="Plates" over="Procedures" up=Place::Procedures.fragment()>
             <p class="hint">"Open a family to see its drawings large, with the working ends, and to hide their names."</p>
-            <ul class="plate-families">{in_turn(families, 4, family)}</ul>
+            <ul class="plate-families">{in_turn(families, 2, family)}</ul>
         </Page>
     }
 }
