@@ -12,9 +12,13 @@ mod ready;
 use crate::{
     browser::{clock, files},
     log::log,
-    parts::{announce::announcer, page::Page},
+    parts::{
+        announce::announcer,
+        gradually::{InTurn, take_turns},
+        page::Page,
+    },
     place::Place,
-    questions::{Questions, Ready, Soon, prepare, studied},
+    questions::{Questions, Ready, prepare, studied},
 };
 use leptos::prelude::*;
 use record::folds;
@@ -31,27 +35,38 @@ pub fn ProgressScreen() -> impl IntoView {
     }
 }
 
+/// Each section is worked out when it is its turn: a record of years takes a while.
 #[component]
 fn Progress(questions: Questions) -> impl IntoView {
+    take_turns(0);
+    view! {
+        <InTurn><Standing questions /></InTurn>
+        <InTurn>{grown::over_time(questions, &studied(questions))}</InTurn>
+        <InTurn>{calendar::calendar(&studied(questions))}</InTurn>
+        <InTurn>{calibrated::calibration(&studied(questions))}</InTurn>
+        <InTurn><Remarks questions /><Export /></InTurn>
+    }
+}
+
+/// What can be said today.
+#[component]
+fn Standing(questions: Questions) -> impl IntoView {
     let now = studied(questions);
     let mastery = Mastery::of(questions.items(), &now.tries);
-    let remarks = now.remarks.iter();
-    let remarks =
-        remarks.map(|words| view! { <p class="q-note" data-test="remark">{words.clone()}</p> });
     view! {
         {ready::readiness(questions, &now, &mastery)}
         {mastered::by_competency(&mastery)}
-        <Soon show=move || grown::over_time(questions, &studied(questions)) />
-        <Soon show=move || {
-            let studied = studied(questions);
-            view! {
-                {calendar::calendar(&studied)}
-                {calibrated::calibration(&studied)}
-            }
-        } />
-        {remarks.collect_view()}
-        <Export />
     }
+}
+
+/// What is unusual about the record.
+#[component]
+fn Remarks(questions: Questions) -> impl IntoView {
+    let remark = |words: &String| {
+        view! { <p class="q-note" data-test="remark">{words.clone()}</p> }
+    };
+    let now = studied(questions);
+    now.remarks.iter().map(remark).collect_view()
 }
 
 /// The answers as a table for other programs.

@@ -130,7 +130,7 @@ pub fn Soon<V: IntoView + 'static>(
 ) -> impl IntoView {
     let now = RwSignal::new(false);
     spawn_local(async move {
-        breath::take().await;
+        breath::after_paint().await;
         // The screen may be left by now.
         now.try_set(true);
     });

@@ -1,7 +1,7 @@
 //! The questions of a family, a few at a time, with their answers.
 
 use crate::{
-    parts::{level::level, page::Page},
+    parts::{gradually::in_turn, level::level, page::Page},
     place::Place,
     questions::{Questions, Ready, SetAside, ask::shown, prepare, told},
     shell::NotHere,
@@ -44,10 +44,11 @@ fn Family(questions: Questions, id: &'static str, name: &'static str) -> impl In
     let (from, wording) = (RwSignal::new(0_usize), RwSignal::new(0_u64));
     let list = move || {
         let (from, wording) = (from.get(), wording.get());
-        all.with_value(|all| {
+        let page = all.with_value(|all| {
             let page = all.iter().skip(from).take(AT_ONCE);
-            page.map(|id| read(questions, id, wording)).collect_view()
-        })
+            page.copied().collect::<Vec<_>>()
+        });
+        in_turn(page, 2, move |id| read(questions, id, wording))
     };
     let range = move || {
         let from = from.get();
