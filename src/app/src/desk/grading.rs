@@ -11,6 +11,7 @@ use class::{
 };
 use clinic::Clinic;
 use leptos::prelude::*;
+use std::{cell::RefCell, rc::Rc};
 
 /// How many milliseconds the work goes on without a breath. A browser takes a
 /// few of its own for each, so that a breath a line would take longer than
@@ -131,6 +132,32 @@ pub async fn read(
         }
     }
     Some(collected)
+}
+
+thread_local! {
+    /// The hand-ins that were graded last.
+    static LAST: RefCell<Option<Last>> = const { RefCell::new(None) };
+}
+
+/// Hand-ins that are kept, as they were graded in this visit.
+struct Last {
+    /// The id of the assignment, which tells what they are graded by.
+    id: String,
+    lines: Vec<String>,
+    table: Rc<Table>,
+}
+
+/// Remembers how kept lines were graded, for the report that is opened next.
+pub fn remember(id: String, lines: Vec<String>, table: Rc<Table>) {
+    LAST.set(Some(Last { id, lines, table }));
+}
+
+/// How these lines were graded, where they are those that were graded last.
+pub fn remembered(id: &str, lines: &[String]) -> Option<Rc<Table>> {
+    LAST.with_borrow(|last| {
+        let same = last.as_ref().filter(|it| it.id == id && it.lines == lines);
+        same.map(|it| it.table.clone())
+    })
 }
 
 /// The report of hand-ins that were read. None where it was stopped.

@@ -125,6 +125,7 @@ impl Reader {
         let read: Vec<Read> = collected.new.iter().map(Read::of).collect();
         self.announcer.say(outcomes::tally(&read));
         self.read.try_set(read);
+        grading::remember(id, collected.keep, Rc::new(collected.table));
     }
 
     /// Says that nothing came of it; what waits was meant to be stopped too.
