@@ -82,12 +82,16 @@ fn the_classical_numbers_of_a_published_class_agree() {
     }
 }
 
-#[test]
-fn what_follows_from_our_numbers_agrees_too() {
-    let public = public();
+/// What R says of the public class.
+fn in_r() -> Value {
     let beside = include_str!("../../../../tests/fixtures/class-crosscheck.json");
-    let beside: Value = serde_json::from_str(beside).expect("JSON");
-    let beside = &beside["classes"][0];
+    let mut beside: Value = serde_json::from_str(beside).expect("JSON");
+    beside["classes"][0].take()
+}
+
+#[test]
+fn what_decisions_rest_on_agrees_too() {
+    let (public, beside) = (public(), in_r());
     let rows = rows(&public);
     let key = public["key"].as_str().expect("letters");
     for (place, decision) in public["decision_consistency"]
@@ -152,6 +156,13 @@ fn what_follows_from_our_numbers_agrees_too() {
             "K in R",
         );
     }
+}
+
+#[test]
+fn what_is_said_of_items_agrees_too() {
+    let (public, beside) = (public(), in_r());
+    let rows = rows(&public);
+    let key = public["key"].as_str().expect("letters");
     let report = of(key, &rows, 75);
     assert_eq!(
         report.seats.len() as u64,

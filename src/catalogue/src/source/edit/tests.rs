@@ -158,15 +158,14 @@ fn ways(node: &Node, here: &[Step], into: &mut Vec<Vec<Step>>) {
     };
     match &node.value {
         Value::Table(fields, _) => {
-            fields
-                .iter()
-                .for_each(|(key, inner)| visit(Step::Field(key.clone()), inner));
+            for (key, inner) in fields {
+                visit(Step::Field(key.clone()), inner);
+            }
         }
         Value::List(entries, _) => {
-            entries
-                .iter()
-                .enumerate()
-                .for_each(|(at, inner)| visit(Step::Entry(at), inner));
+            for (at, inner) in entries.iter().enumerate() {
+                visit(Step::Entry(at), inner);
+            }
         }
         _ => {}
     }
