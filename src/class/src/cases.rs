@@ -84,9 +84,8 @@ struct Drawn {
 struct Asked {
     decision: Decision,
     item: Rc<Item>,
-    /// Standing and marks by the places that were taken; none for places that
-    /// cannot have been.
-    grades: HashMap<Vec<u16>, Option<(Standing, u8)>>,
+    /// Standing and marks by what was answered; none for what cannot have been.
+    grades: HashMap<Answer, Option<(Standing, u8)>>,
 }
 
 impl Asked {
@@ -100,23 +99,18 @@ impl Asked {
 
     /// The grade of an answer; none where it cannot have been given.
     fn grade(&mut self, answer: &Answer) -> Option<(Standing, u8)> {
-        let places = match answer {
-            Answer::Blank => return Some((Standing::Wrong, 0)),
-            Answer::Number(code) => {
-                let grade = self.decision.grade(&numbered(&self.decision, *code)?);
-                return Some((grade.standing, grade.per_cent));
-            }
-            Answer::Options(places) => places,
-        };
-        if let Some(known) = self.grades.get(places) {
+        if *answer == Answer::Blank {
+            return Some((Standing::Wrong, 0));
+        }
+        if let Some(known) = self.grades.get(answer) {
             return *known;
         }
-        let grade = ids(&self.decision, places).map(|ids| {
-            let grade = self.decision.grade(&ids);
+        let grade = taken(&self.decision, answer).map(|taken| {
+            let grade = self.decision.grade(&taken);
             (grade.standing, grade.per_cent)
         });
         if self.grades.len() < GRADED {
-            self.grades.insert(places.clone(), grade);
+            self.grades.insert(answer.clone(), grade);
         }
         grade
     }
@@ -186,30 +180,25 @@ impl Grader for CaseGrader {
     }
 }
 
-/// The answer that a code is; none where no number is asked for, or none like it.
-fn numbered(decision: &Decision, code: i64) -> Option<Vec<String>> {
-    let answer = Sum::of_code(code);
-    match &decision.form {
-        Form::Number(sum) => sum.judged(&answer).map(|_| answer),
-        _ => None,
+/// What a response takes of a decision: the other way round from [`answer`].
+/// None where it is blank or cannot have been given: a place is not there or
+/// stands twice, or a number is asked for and no option, or the other way about.
+pub fn taken(decision: &Decision, answer: &Answer) -> Option<Vec<String>> {
+    match (answer, &decision.form) {
+        (Answer::Number(code), Form::Number(sum)) => {
+            let typed = Sum::of_code(*code);
+            sum.judged(&typed).map(|_| typed)
+        }
+        (Answer::Options(_), Form::Number(_)) | (Answer::Blank | Answer::Number(_), _) => None,
+        (Answer::Options(places), _) => {
+            let twice = (1..places.len()).any(|i| places[..i].contains(&places[i]));
+            let id = |&place: &u16| Some(decision.choices.get(usize::from(place))?.id.clone());
+            if twice {
+                return None;
+            }
+            places.iter().map(id).collect()
+        }
     }
-}
-
-/// What was taken of a decision, by its places, as ids: the other way round from
-/// [`answer`]. None where one of the places is not there or stands twice, or
-/// where a number is asked for.
-pub fn ids(decision: &Decision, places: &[u16]) -> Option<Vec<String>> {
-    if matches!(decision.form, Form::Number(_)) {
-        return None;
-    }
-    let twice = (1..places.len()).any(|i| places[..i].contains(&places[i]));
-    if twice {
-        return None;
-    }
-    places
-        .iter()
-        .map(|&place| Some(decision.choices.get(usize::from(place))?.id.clone()))
-        .collect()
 }
 
 fn item(decision: &Decision) -> Rc<Item> {

@@ -50,7 +50,7 @@ pub struct TaskId {
 }
 
 /// What was answered.
-#[derive(Clone, Debug, Default, PartialEq, Eq)]
+#[derive(Clone, Debug, Default, PartialEq, Eq, Hash)]
 pub enum Answer {
     /// Nothing: it was left open.
     #[default]

@@ -206,9 +206,12 @@ fn a_typed_number_survives_its_hand_in() {
         assert_eq!(decision.grade(&taken).standing, standing, "on the device");
         let sent = cases::answer(decision, &taken);
         assert!(matches!(sent, Answer::Number(_)), "{typed}");
+        assert_eq!(cases::taken(decision, &sent), Some(taken), "{typed}");
         assert_eq!(graded(sent), Some(standing), "{typed}");
     }
     assert_eq!(cases::answer(decision, &[]), Answer::Blank);
+    assert_eq!(cases::taken(decision, &Answer::Blank), None);
+    assert_eq!(cases::taken(decision, &Answer::Options(vec![0])), None);
     assert_eq!(graded(Answer::Blank), Some(Standing::Wrong));
     assert_eq!(graded(Answer::Options(vec![0])), None);
     let chart = class::task::TaskId {

@@ -78,10 +78,7 @@ fn latest(log: OpenLog, id: &str) -> Option<Assigned> {
 fn answer(log: OpenLog, sitting: SittingId, asked: &[Decision], given: &[Response]) {
     let mut marks = Vec::new();
     for (decision, response) in asked.iter().zip(given) {
-        let Answer::Options(places) = &response.answer else {
-            continue;
-        };
-        let Some(answer) = cases::ids(decision, places) else {
+        let Some(answer) = cases::taken(decision, &response.answer) else {
             continue;
         };
         let grade = decision.grade(&answer);
