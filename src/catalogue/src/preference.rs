@@ -98,3 +98,25 @@ pub enum Wish {
         days: Span,
     },
 }
+
+impl Wish {
+    /// The things and the procedures that it names.
+    pub fn names(&self) -> (Vec<&ItemId>, &[ProcedureId]) {
+        match self {
+            Self::Exchange {
+                instead_of,
+                take,
+                procedures,
+            } => (vec![instead_of, take], procedures),
+            Self::Add {
+                item,
+                beside,
+                procedures,
+            } => (vec![item, beside], procedures),
+            Self::LeaveOut { item, procedures } => (vec![item], procedures),
+            Self::Before { first, then } => (vec![first, then], &[]),
+            Self::HandOver { item, .. } | Self::Prefer { item, .. } => (vec![item], &[]),
+            Self::Dam { .. } | Self::Recall { .. } | Self::PreferPlan { .. } => (Vec::new(), &[]),
+        }
+    }
+}

@@ -4,7 +4,6 @@
 use super::{LONGEST_NAME, LONGEST_RECALL, LONGEST_TEXT, MOST_WISHES};
 use catalogue::{
     Catalogue,
-    ids::{ItemId, ProcedureId},
     preference::{Card, Wish},
 };
 
@@ -38,7 +37,7 @@ pub fn faults(card: &Card, catalogue: &Catalogue) -> Vec<String> {
 
 /// What is wrong with one wish, in the ends of sentences.
 pub fn wish_faults(wish: &Wish, catalogue: &Catalogue) -> Vec<String> {
-    let (items, procedures) = named(wish);
+    let (items, procedures) = wish.names();
     let mut faults: Vec<String> = Vec::new();
     for item in &items {
         if catalogue.item(item).is_none() {
@@ -80,24 +79,4 @@ pub fn wish_faults(wish: &Wish, catalogue: &Catalogue) -> Vec<String> {
         _ => {}
     }
     faults
-}
-
-/// The things and procedures that a wish names.
-fn named(wish: &Wish) -> (Vec<&ItemId>, &[ProcedureId]) {
-    match wish {
-        Wish::Exchange {
-            instead_of,
-            take,
-            procedures,
-        } => (vec![instead_of, take], procedures),
-        Wish::Add {
-            item,
-            beside,
-            procedures,
-        } => (vec![item, beside], procedures),
-        Wish::LeaveOut { item, procedures } => (vec![item], procedures),
-        Wish::Before { first, then } => (vec![first, then], &[]),
-        Wish::HandOver { item, .. } | Wish::Prefer { item, .. } => (vec![item], &[]),
-        Wish::Dam { .. } | Wish::Recall { .. } | Wish::PreferPlan { .. } => (Vec::new(), &[]),
-    }
 }

@@ -6,7 +6,7 @@ use crate::{
     cases::CaseFrame,
     findings::{Known, Scale},
     given::Given,
-    ids::{FindingId, ItemId, ProcedureId},
+    ids::FindingId,
     plans::Plan,
     preference::{Card, Wish},
     procedures::ProcedureKind,
@@ -144,31 +144,17 @@ impl Checker<'_, '_> {
         self.text(at, "about", &card.about);
         for (i, wish) in card.wishes.iter().enumerate() {
             let at = at.field("wishes").entry(i);
-            let (items, procedures): (Vec<&ItemId>, &[ProcedureId]) = match wish {
-                Wish::Exchange {
-                    instead_of,
-                    take,
-                    procedures,
-                } => (vec![instead_of, take], procedures),
-                Wish::Add {
-                    item,
-                    beside,
-                    procedures,
-                } => (vec![item, beside], procedures),
-                Wish::LeaveOut { item, procedures } => (vec![item], procedures),
-                Wish::Before { first, then } => (vec![first, then], &[]),
-                Wish::HandOver { item, .. } | Wish::Prefer { item, .. } => (vec![item], &[]),
-                Wish::Dam { .. } => (Vec::new(), &[]),
+            match wish {
                 Wish::PreferPlan { plan } => {
                     self.wants(&at, "plan", plan.as_str(), |k| &k.plans);
-                    (Vec::new(), &[])
                 }
                 Wish::Recall { plan, days } => {
                     self.wants(&at, "plan", plan.as_str(), |k| &k.plans);
                     self.within_years(&at, *days);
-                    (Vec::new(), &[])
                 }
-            };
+                _ => {}
+            }
+            let (items, procedures) = wish.names();
             for item in items {
                 self.wants(&at, "item", item.as_str(), |k| &k.items);
             }
