@@ -82,21 +82,7 @@ mod tests {
 
     #[test]
     fn a_pause_and_a_clock_moved_back_take_no_time() {
-        let mut form = Form {
-            begun: FormBegun {
-                form: SittingId(1),
-                questions: Vec::new(),
-                code: None,
-                minutes: Some(10),
-                pass: PerCent::of(75),
-            },
-            at: at(1000),
-            answers: std::collections::BTreeMap::new(),
-            flagged: std::collections::BTreeSet::new(),
-            pauses: Vec::new(),
-            finished: None,
-            last: at(1000),
-        };
+        let mut form = timed(None, 1000);
         assert_eq!(left(&form, at(1100)), Some(500));
         assert_eq!(left(&form, at(500)), Some(600));
         form.pauses = vec![(at(1100), Some(at(1200))), (at(1250), None)];
