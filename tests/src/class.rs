@@ -4,11 +4,11 @@ use std::path::Path;
 use std::rc::Rc;
 
 use anyhow::{Context, Result};
-use class::assignment::{Assignment, Seat};
+use class::assignment::{Assignment, Seat, Set};
 use class::bank::Version;
 use class::cases;
 use class::handin::HandIn;
-use class::task::{Response, Task};
+use class::task::{Order, Response, Task};
 use clinic::Clinic;
 use clinic::case::{Decision, Form};
 use serde_json::json;
@@ -39,6 +39,37 @@ pub fn bank() -> Result<Version> {
         }
     }
     anyhow::bail!("the built site has no catalogue")
+}
+
+/// An assignment from the bank of the built site that is the same for every seat.
+///
+/// # Errors
+/// When the built site has no catalogue.
+pub fn alike(title: u8, seed: u32, tasks: Vec<Set>) -> Result<Assignment> {
+    Ok(Assignment {
+        bank: bank()?,
+        title,
+        seed,
+        due: None,
+        pass_mark: 75,
+        tries: 0,
+        hints: false,
+        alike: true,
+        card: None,
+        tasks,
+    })
+}
+
+/// A case of a frame, so many times.
+pub fn cases_of(frame: &str, times: u8) -> Set {
+    let order = Order {
+        frame: Some(frame.into()),
+        ..Order::default()
+    };
+    Set {
+        task: Task::Case(order),
+        times,
+    }
 }
 
 /// What each task of an assignment asks a seat.

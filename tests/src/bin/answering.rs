@@ -2,8 +2,7 @@
 //! and a record of 10,000 events, and prints each time beside its budget.
 //! `cargo site bench` runs this.
 
-use anyhow::{Context, Result, bail};
-use clinic::Clinic;
+use anyhow::{Context, Result};
 use record::{
     CaseAnswered, CaseFinished, CaseStarted, Given, Log, MemoryStore, Moment, PerCent,
     QuestionAnswered, SittingBegun, SittingEnded, SittingId, Verdict, What, Writer,
@@ -11,12 +10,13 @@ use record::{
 use serde_json::json;
 use std::{
     fs,
-    path::Path,
-    rc::Rc,
     time::{SystemTime, UNIX_EPOCH},
 };
 use study::question::Bank;
-use trayward_tests::browser::{Look, Page, Profile, Site, hook};
+use trayward_tests::{
+    browser::{Look, Page, Profile, Site, hook},
+    class::clinic,
+};
 
 /// How many times slower than this computer.
 const SLOWER: u32 = 4;
@@ -128,11 +128,7 @@ async fn open(page: &Page, address: &str) -> Result<f64> {
 /// Three sittings for every case: answers to the questions of today's bank,
 /// over a quarter of a year, and cases of ten events each.
 fn long_record() -> Result<String> {
-    let content = Path::new(env!("CARGO_MANIFEST_DIR")).join("../content");
-    let Ok(read) = catalogue::source::read(&content) else {
-        bail!("The content has faults: run `cargo site check`.");
-    };
-    let bank = Bank::new(&Clinic::new(Rc::new(read)));
+    let bank = Bank::new(&clinic()?);
     let mut log = Log::open(MemoryStore::new(), Writer(1));
     let begun = now() - i64::from(EVENTS) * APART;
     for index in 0..EVENTS {

@@ -3,12 +3,12 @@
 
 use anyhow::{Context, Result};
 use class::assignment::{Assignment, Seat, Set};
-use class::task::{Order, Task};
+use class::task::Task;
 use clinic::Clinic;
 use clinic::case::Seed;
 use serde_json::json;
 use trayward_tests::browser::{Look, Page, Profile, Site, hook};
-use trayward_tests::class::{asked, bank, clinic, hand_in, keep};
+use trayward_tests::class::{alike, asked, cases_of, clinic, hand_in, keep};
 
 /// How many hand in.
 const HAND_INS: u16 = 10_000;
@@ -110,25 +110,7 @@ async fn main() -> Result<()> {
 /// An assignment that asks every seat the same, as many things as are measured:
 /// cases as they come, and trays to be read for the rest.
 fn assignment(clinic: &Clinic) -> Result<Assignment> {
-    let case = |frame: &catalogue::cases::CaseFrame| Set {
-        task: Task::Case(Order {
-            frame: Some(frame.id.to_string()),
-            ..Order::default()
-        }),
-        times: 1,
-    };
-    let mut set = Assignment {
-        bank: bank()?,
-        title: 1,
-        seed: 7,
-        due: None,
-        pass_mark: 75,
-        tries: 0,
-        hints: false,
-        alike: true,
-        card: None,
-        tasks: Vec::new(),
-    };
+    let mut set = alike(1, 7, Vec::new())?;
     let count = |set: &Assignment| -> Result<usize> {
         let asked = asked(clinic, set, Seat(1))?;
         Ok(asked.iter().map(Vec::len).sum())
@@ -139,7 +121,7 @@ fn assignment(clinic: &Clinic) -> Result<Assignment> {
     };
     // A tray to be read asks three things: they make up what cases leave over.
     for frame in &clinic.catalogue().cases {
-        set.tasks.push(case(frame));
+        set.tasks.push(cases_of(frame.id.as_str(), 1));
         if count(&set)? > RESPONSES {
             set.tasks.pop();
         }

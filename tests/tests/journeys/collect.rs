@@ -3,15 +3,14 @@
 
 use anyhow::{Context, Result, ensure};
 use class::{
-    assignment::{Assignment, Seat, Set},
+    assignment::{Assignment, Seat},
     handin::HandIn,
     qr::{self, Symbol},
-    task::{Order, Task},
 };
 use serde_json::{Value, json};
 use std::{io::Write, path::Path};
 use trayward_tests::browser::{Look, Page, Profile, Site, hook};
-use trayward_tests::class::{asked, bank, clinic, hand_in, keep};
+use trayward_tests::class::{alike, asked, bank, cases_of, clinic, hand_in, keep};
 
 use crate::{
     class::{link, set},
@@ -22,27 +21,9 @@ use crate::{
 const FRAME: &str = "stitches-out";
 const OFTEN: u8 = 8;
 
-/// The same for every seat.
-fn alike(times: u8) -> Result<Assignment> {
-    let order = Order {
-        frame: Some(FRAME.into()),
-        ..Order::default()
-    };
-    Ok(Assignment {
-        bank: bank()?,
-        title: 3,
-        seed: 11,
-        due: None,
-        pass_mark: 75,
-        tries: 0,
-        hints: false,
-        alike: true,
-        card: None,
-        tasks: vec![Set {
-            task: Task::Case(order),
-            times,
-        }],
-    })
+/// The short case, so often.
+fn often(times: u8) -> Result<Assignment> {
+    alike(3, 11, vec![cases_of(FRAME, times)])
 }
 
 fn hand_ins(set: &Assignment, seats: u16) -> Result<Vec<HandIn>> {
@@ -83,7 +64,7 @@ async fn drop_files(page: &Page, files: &[(String, String)]) -> Result<()> {
 #[ignore = "needs a built site and a browser"]
 async fn files_that_are_dropped_are_read_all_at_once() -> Result<()> {
     let site = Site::serve().await?;
-    let set = alike(1)?;
+    let set = often(1)?;
     let page = Page::open(&Profile::new()?, Look::DESK).await?;
     collecting(&page, &site, &set).await?;
     let all = hand_ins(&set, 40)?;
@@ -118,7 +99,7 @@ async fn files_that_are_dropped_are_read_all_at_once() -> Result<()> {
 #[ignore = "needs a built site and a browser"]
 async fn reading_is_shown_and_can_be_stopped() -> Result<()> {
     let site = Site::serve().await?;
-    let set = alike(1)?;
+    let set = often(1)?;
     let page = Page::open(&Profile::new()?, Look::DESK).await?;
     collecting(&page, &site, &set).await?;
     let lines: Vec<String> = hand_ins(&set, 4000)?.iter().map(HandIn::letters).collect();
@@ -154,7 +135,7 @@ async fn reading_is_shown_and_can_be_stopped() -> Result<()> {
 #[ignore = "needs a built site and a browser"]
 async fn a_link_brings_a_hand_in() -> Result<()> {
     let site = Site::serve().await?;
-    let set = alike(1)?;
+    let set = often(1)?;
     let page = Page::open(&Profile::new()?, Look::PHONE).await?;
     collecting(&page, &site, &set).await?;
     let sent = &hand_ins(&set, 1)?[0];
@@ -206,7 +187,7 @@ fn film(path: &Path, symbols: &[Symbol]) -> Result<()> {
 #[ignore = "needs a built site and a browser"]
 async fn a_camera_reads_a_hand_in_of_several_symbols() -> Result<()> {
     let site = Site::serve().await?;
-    let set = alike(OFTEN)?;
+    let set = often(OFTEN)?;
     let sent = &hand_ins(&set, 1)?[0];
     let prefix = site.url("#/hand-in/");
     let parts = qr::split(&prefix, &sent.bytes()).context("it is too long for symbols")?;

@@ -3,15 +3,15 @@
 
 use anyhow::{Result, ensure};
 use class::{
-    assignment::{Assignment, Seat, Set},
+    assignment::{Assignment, Seat},
     cases::CaseGrader,
     handin::{HandIn, Inbox},
     report::{Missing, Report, Tries},
-    task::{Answer, Order, Task},
+    task::Answer,
 };
 use clinic::case::Decision;
 use trayward_tests::browser::{Look, Page, Profile, Site, hook};
-use trayward_tests::class::{asked, bank, clinic, hand_in, keep};
+use trayward_tests::class::{alike, asked, cases_of, clinic, hand_in, keep};
 
 use crate::{class::paste, visit::By};
 
@@ -36,24 +36,7 @@ const CLASSES: [Class; 6] = [
 
 /// An assignment of its own for each class, the same for every seat.
 fn set(seed: u32) -> Result<Assignment> {
-    Ok(Assignment {
-        bank: bank()?,
-        title: 2,
-        seed,
-        due: None,
-        pass_mark: 75,
-        tries: 0,
-        hints: false,
-        alike: true,
-        card: None,
-        tasks: vec![Set {
-            task: Task::Case(Order {
-                frame: Some("stitches-out".into()),
-                ..Order::default()
-            }),
-            times: 1,
-        }],
-    })
+    alike(2, seed, vec![cases_of("stitches-out", 1)])
 }
 
 /// The same with everything left open.
