@@ -19,7 +19,7 @@ pub async fn after_paint() {
 }
 
 /// Milliseconds by the browser's clock, to see how long work takes.
-pub fn moment() -> f64 {
+fn moment() -> f64 {
     js_sys::Date::now()
 }
 
@@ -39,20 +39,35 @@ async fn when(ask: impl Fn(&Window, &Function) -> Result<i32, JsValue>) {
 /// touch may wait, for what is done between two looks at the clock takes time too.
 const SLICE: f64 = 24.0;
 
+/// The same of drawing: the browser lays out and paints what was drawn on top.
+const SLICE_OF_DRAWING: f64 = 8.0;
+
 /// Long work that takes a breath whenever a slice is over.
 pub struct Sliced {
     since: f64,
+    slice: f64,
 }
 
 impl Sliced {
     /// Work that begins now.
     pub fn begun() -> Self {
-        Self { since: moment() }
+        Self {
+            since: moment(),
+            slice: SLICE,
+        }
+    }
+
+    /// Drawing that begins now.
+    pub fn drawing() -> Self {
+        Self {
+            slice: SLICE_OF_DRAWING,
+            ..Self::begun()
+        }
     }
 
     /// Gives way if the slice is over.
     pub async fn rest(&mut self) {
-        if moment() - self.since >= SLICE {
+        if moment() - self.since >= self.slice {
             take().await;
             self.since = moment();
         }

@@ -2,13 +2,13 @@
 //! after it has been painted, in slices, so that the page answers a touch at
 //! once. A reader who comes back to a place further down gets all at once.
 
-use crate::browser::{address::Address, breath, unfinished::Unfinished};
+use crate::browser::{
+    address::Address,
+    breath::{self, Sliced},
+    unfinished::Unfinished,
+};
 use leptos::prelude::*;
 use std::collections::VecDeque;
-
-/// Milliseconds of drawing between two breaths: short enough for a touch in
-/// between, also on a slow phone.
-const A_SLICE: f64 = 8.0;
 
 /// The parts of a list, known to all views within it.
 #[derive(Clone, Copy)]
@@ -92,19 +92,13 @@ impl Turns {
 
     async fn go_on(self) {
         breath::after_paint().await;
-        loop {
-            let begun = breath::moment();
-            while breath::moment() - begun < A_SLICE {
-                // A list that has gone has no parts any more.
-                let Some(Some(turn)) = self.waiting.try_update_value(|all| all.turns.pop_front())
-                else {
-                    return;
-                };
-                let _ = turn.try_set(true);
-                // What follows from it is drawn before the time is looked at.
-                leptos::task::tick().await;
-            }
-            breath::take().await;
+        let mut work = Sliced::drawing();
+        // A list that has gone has no parts any more.
+        while let Some(Some(turn)) = self.waiting.try_update_value(|all| all.turns.pop_front()) {
+            let _ = turn.try_set(true);
+            // What follows from it is drawn before the time is looked at.
+            leptos::task::tick().await;
+            work.rest().await;
         }
     }
 }

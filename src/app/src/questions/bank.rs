@@ -121,22 +121,6 @@ pub fn questions() -> Option<Questions> {
     ALL.with(|all| all.get().map(|_| Questions(())))
 }
 
-/// Shows something that takes a while to work out, after what is there already
-/// has been drawn.
-#[component]
-pub fn Soon<V: IntoView + 'static>(
-    /// What is shown then.
-    show: impl Fn() -> V + Send + 'static,
-) -> impl IntoView {
-    let now = RwSignal::new(false);
-    spawn_local(async move {
-        breath::after_paint().await;
-        // The screen may be left by now.
-        now.try_set(true);
-    });
-    move || now.get().then(&show)
-}
-
 /// Stands where something will be that needs all questions.
 #[component]
 pub fn Ready<V: IntoView + 'static>(

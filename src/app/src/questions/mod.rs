@@ -27,7 +27,7 @@ mod studied;
 pub mod told;
 
 pub use aside::SetAside;
-pub use bank::{Questions, Ready, Soon, prepare, questions};
+pub use bank::{Questions, Ready, prepare, questions};
 pub use draft::{Draft, Kept};
 pub use given::{answer, given, verdict};
 pub use hint::{Hint, hint};

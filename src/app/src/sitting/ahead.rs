@@ -1,9 +1,12 @@
 //! On Today: what is due, what comes next, and how much is coming.
 
 use crate::{
-    parts::fold::Fold,
+    parts::{
+        fold::Fold,
+        gradually::{InTurn, take_turns},
+    },
     place::Place,
-    questions::{Questions, Ready, Soon, Studied, days, studied},
+    questions::{Questions, Ready, Studied, days, studied},
 };
 use leptos::prelude::*;
 use study::memory::{DayLoad, Outlook, Queue};
@@ -13,7 +16,8 @@ use study::memory::{DayLoad, Outlook, Queue};
 pub fn Ahead() -> impl IntoView {
     view! {
         <Ready show=|questions| {
-            view! { <Soon show=move || view! { <Due questions /> } /> }
+            take_turns(0);
+            view! { <InTurn><Due questions /></InTurn> }
         } />
     }
 }
