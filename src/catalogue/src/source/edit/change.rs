@@ -1,31 +1,33 @@
 //! Replacing, adding, taking out and moving, by the spans of the text.
 
-use super::tree::{Node, Step, Tree, Value};
+use super::tree::{Layout, Node, Step, Tree, Value};
 use std::ops::Range;
 
 /// Puts another value in the place of one. None where there is none, where it
-/// stands under a head of its own, or where what comes out is no TOML.
+/// stands under a head of its own or only in names, or where what comes out is no
+/// TOML.
 pub fn set(text: &str, path: &[Step], value: &Value) -> Option<String> {
     let tree = Tree::read(text)?;
     let node = tree.at(path)?;
-    if node.has_head() || matches!(node.value, Value::List(_, true)) {
+    if is_under_heads(node) || is_names(node) {
         return None;
     }
     checked(spliced(text, node.span.clone(), &written(value)))
 }
 
-/// Adds a field to a table, behind its last one. None where it has the field.
+/// Adds a field to a table, behind its last one. None where it has the field, or
+/// where the table stands only in names.
 pub fn put_field(text: &str, table: &[Step], name: &str, value: &Value) -> Option<String> {
     let tree = Tree::read(text)?;
     let node = tree.at(table)?;
-    let Value::Table(fields, head) = &node.value else {
+    let Value::Table(fields, layout) = &node.value else {
         return None;
     };
-    if fields.iter().any(|(key, _)| key == name) {
+    if is_names(node) || fields.iter().any(|(key, _)| key == name) {
         return None;
     }
     let entry = format!("{} = {}", key(name), written(value));
-    if !*head {
+    if *layout == Layout::Braces {
         let inside = match fields.last() {
             Some((_, last)) => {
                 let end = last.span.end;
@@ -47,21 +49,25 @@ pub fn put_field(text: &str, table: &[Step], name: &str, value: &Value) -> Optio
 }
 
 /// Takes something out: a field with its line, an entry of a list with its comma
-/// or with all that stands under its head.
+/// or with all that stands under its head. None where names run through it, as
+/// through `form` and `file` in `form.file = {}`.
 pub fn remove(text: &str, path: &[Step]) -> Option<String> {
     let tree = Tree::read(text)?;
     let node = tree.at(path)?;
     let (last, over) = path.split_last()?;
     let parent = tree.at(over)?;
+    if is_names(node) {
+        return None;
+    }
     let span = match (&parent.value, last) {
         (Value::List(_, true), Step::Entry(_)) => block(&tree, text, node),
         (Value::List(entries, false), Step::Entry(at)) => {
             inline_entry(text, entries, *at, &parent.span)
         }
-        (Value::Table(_, true), Step::Field(_)) if !is_under_heads(node) => {
+        (Value::Table(_, Layout::Head), Step::Field(_)) if !is_under_heads(node) => {
             line_start(text, node.key.start)..next_line(text, node.span.end)
         }
-        (Value::Table(fields, false), Step::Field(name)) => {
+        (Value::Table(fields, Layout::Braces), Step::Field(name)) => {
             let at = fields.iter().position(|(key, _)| key == name)?;
             inline_field(text, fields, at, &parent.span)
         }
@@ -184,6 +190,11 @@ fn key(name: &str) -> String {
 /// Whether it, or what is in it, stands under heads of its own.
 fn is_under_heads(node: &Node) -> bool {
     node.has_head() || matches!(node.value, Value::List(_, true))
+}
+
+/// Whether it is a table that only the names of its fields make.
+fn is_names(node: &Node) -> bool {
+    matches!(node.value, Value::Table(_, Layout::Names))
 }
 
 /// All that stands under the head of an entry, from its remarks to those of the

@@ -10,4 +10,4 @@ mod tests;
 mod tree;
 
 pub use change::{add_copy, move_entry, put_field, remove, set};
-pub use tree::{Node, Step, Tree, Value};
+pub use tree::{Layout, Node, Step, Tree, Value};

@@ -148,6 +148,26 @@ fn a_copy_gets_an_id_of_its_own() {
     assert!(copied.contains("[\"x\", \"x\", \"y\"]"));
 }
 
+/// A table that only the names of its fields make has no text of its own: what
+/// is in it can be changed, and it stays where it is.
+#[test]
+fn a_table_of_names_is_left_to_the_text() {
+    let names =
+        "[[drawing]]\nid = \"b\"\nform.file = { size = 25 }\nend = { tip.spoon = { width = 1 } }\n";
+    for at in ["drawing.0.form", "drawing.0.end.tip"] {
+        let table = path(at);
+        assert_eq!(set(names, &table, &text("x")), None, "{at}");
+        assert_eq!(put_field(names, &table, "x", &text("x")), None, "{at}");
+        assert_eq!(remove(names, &table), None, "{at}");
+    }
+    assert_eq!(remove(names, &path("drawing.0.form.file")), None);
+    let wider = Value::Number("2".into());
+    let changed = set(names, &path("drawing.0.end.tip.spoon.width"), &wider).unwrap();
+    assert_eq!(changed, names.replacen("width = 1", "width = 2", 1));
+    let copied = add_copy(names, &path("drawing"), 0).unwrap();
+    assert_eq!(copied.matches("form.file = { size = 25 }").count(), 2);
+}
+
 /// Every way to something in a document.
 fn ways(node: &Node, here: &[Step], into: &mut Vec<Vec<Step>>) {
     let mut visit = |step: Step, inner: &Node| {

@@ -18,7 +18,8 @@ pub enum Step {
 pub struct Node {
     /// What it says.
     pub value: Value,
-    /// Where its text stands: for a table with a head of its own, the head.
+    /// Where its text stands: for a table with a head of its own, the head, and
+    /// for one that only names make, its name.
     pub span: Range<usize>,
     /// Where its name stands, and for a table with a head, the head.
     pub key: Range<usize>,
@@ -35,8 +36,20 @@ pub enum Value {
     Number(String),
     /// A list. With `true` its entries are tables with heads of their own.
     List(Vec<Node>, bool),
-    /// A table. With `true` it has a head of its own, or is the document.
-    Table(Vec<(String, Node)>, bool),
+    /// A table.
+    Table(Vec<(String, Node)>, Layout),
+}
+
+/// How a table is written.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Layout {
+    /// Under a head of its own, or it is the document.
+    Head,
+    /// Between braces.
+    Braces,
+    /// Only in the names of its fields, as `form` in `form.file = {}`: no part of
+    /// the text is its own, so nothing can be put in its place or into it.
+    Names,
 }
 
 /// A document that can be changed.
@@ -55,7 +68,7 @@ impl Tree {
         let fields = document.get_ref().iter();
         let fields = fields.map(|(key, value)| field(text, key.get_ref(), key.span(), value));
         let root = Node {
-            value: Value::Table(fields.collect(), true),
+            value: Value::Table(fields.collect(), Layout::Head),
             span: 0..0,
             key: 0..0,
         };
@@ -85,7 +98,7 @@ impl Tree {
 impl Node {
     /// Whether it is a table with a head of its own.
     pub(super) fn has_head(&self) -> bool {
-        matches!(self.value, Value::Table(_, true))
+        matches!(self.value, Value::Table(_, Layout::Head))
     }
 
     /// The text that a field of it says; none where it has no such field.
@@ -109,16 +122,18 @@ fn field(text: &str, key: &str, at: Range<usize>, value: &Spanned<DeValue<'_>>) 
 fn node(text: &str, value: &Spanned<DeValue<'_>>) -> Node {
     let span = value.span();
     let written = || text.get(span.clone()).unwrap_or_default().to_owned();
-    let head = text
-        .get(span.start..)
-        .is_some_and(|rest| rest.starts_with('['));
+    let layout = match text.as_bytes().get(span.start) {
+        Some(b'[') => Layout::Head,
+        Some(b'{') => Layout::Braces,
+        _ => Layout::Names,
+    };
     let says = match value.get_ref() {
         DeValue::String(said) => Value::Text(said.to_string()),
         DeValue::Boolean(said) => Value::Flag(*said),
         DeValue::Table(fields) => {
             let fields = fields.iter();
             let fields = fields.map(|(key, value)| field(text, key.get_ref(), key.span(), value));
-            Value::Table(fields.collect(), head)
+            Value::Table(fields.collect(), layout)
         }
         DeValue::Array(entries) => {
             let entries: Vec<Node> = entries.iter().map(|entry| node(text, entry)).collect();

@@ -2,7 +2,7 @@
 
 use super::{Form, field::field, hook, list::list, on, words};
 use crate::parts::fold::Fold;
-use catalogue::source::edit::{Node, Step, Value, put_field, remove};
+use catalogue::source::edit::{Layout, Node, Step, Value, put_field, remove};
 use leptos::prelude::*;
 
 /// The parts of a table. `siblings` are tables of the same kind, whose fields can
@@ -130,7 +130,10 @@ fn add_field(form: Form, fields: &[(String, Node)], path: &[Step], siblings: &[&
         };
         for (key, node) in others {
             let known = |(have, _): &(String, Node)| have == key;
-            let simple = !matches!(node.value, Value::List(_, true) | Value::Table(_, true));
+            let simple = !matches!(
+                node.value,
+                Value::List(_, true) | Value::Table(_, Layout::Head)
+            );
             if simple && !fields.iter().any(known) && !missing.iter().any(|(m, _)| m == key) {
                 missing.push((key.clone(), node.value.clone()));
             }
