@@ -188,7 +188,7 @@ fn derived(block: &'static Block) -> AnyView {
             let place = Place::Procedure(id.clone(), View::SetUp, Vec::new());
             view! {
                 <TrayView tray />
-                <p><a href=place.fragment()>"See it change with the patient"</a></p>
+                <p class="actions"><a href=place.fragment()>"See it change with the patient"</a></p>
             }
             .into_any()
         }
