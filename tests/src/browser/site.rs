@@ -121,6 +121,18 @@ impl Site {
         self.remove(&self.name(piece)?)
     }
 
+    /// The host is given a file more, beside those of the page.
+    ///
+    /// # Errors
+    /// When it cannot be written.
+    pub fn lay(&self, name: &str, bytes: &[u8]) -> Result<()> {
+        let path = self.path(name);
+        if let Some(folder) = path.parent() {
+            fs::create_dir_all(folder)?;
+        }
+        Ok(fs::write(path, bytes)?)
+    }
+
     /// The host serves only the first half of a file.
     ///
     /// # Errors

@@ -10,6 +10,7 @@ use super::{
 };
 use crate::{
     browser::address::Address,
+    packs::FromPack,
     parts::{
         announce::announcer,
         drawing::ItemDrawing,
@@ -47,9 +48,11 @@ pub fn CardScreen(
             return view! { <NotHere what="card" /> }.into_any();
         };
         let about = move || card.with(|card| card.about.clone());
+        let from = example.then(|| view! { <FromPack kind="card" id=id.as_str() /> });
         view! {
             <Page title=name over="Preference cards" up=Place::Cards.fragment()>
                 {example.then(|| view! { <p class="stage-label">"Example"</p> })}
+                {from}
                 <p class="lead" data-test="card-about">{about}</p>
                 <Use card />
                 <Wishes card example />

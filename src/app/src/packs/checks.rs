@@ -28,6 +28,8 @@ pub enum Outcome {
 #[derive(Clone, Copy)]
 pub struct Checks {
     outcome: RwSignal<Outcome, LocalStorage>,
+    /// What the pack made of the catalogue when it last passed.
+    known: RwSignal<Option<Rc<Over>>, LocalStorage>,
     asked: StoredValue<u32>,
 }
 
@@ -36,6 +38,7 @@ impl Checks {
     pub fn new() -> Self {
         Self {
             outcome: RwSignal::new_local(Outcome::Awaited),
+            known: RwSignal::new_local(None),
             asked: StoredValue::new(0),
         }
     }
@@ -59,6 +62,12 @@ impl Checks {
         })
     }
 
+    /// What the pack made of the catalogue when the checks last found nothing
+    /// wrong, for reading in a view: a fault does not take it away.
+    pub fn known(self) -> Option<Rc<Over>> {
+        self.known.get()
+    }
+
     /// Runs them once the browser has drawn what is there. Where they are asked
     /// for again before, only the last counts.
     pub fn run(self, files: &'static Files, pack: Pack) {
@@ -74,7 +83,11 @@ impl Checks {
                 return;
             }
             let outcome = match with_others(files, &pack) {
-                Ok(over) => Outcome::Passed(Rc::new(over)),
+                Ok(over) => {
+                    let over = Rc::new(over);
+                    let _ = self.known.try_set(Some(Rc::clone(&over)));
+                    Outcome::Passed(over)
+                }
                 Err(faults) => Outcome::Faulty(faults),
             };
             let _ = self.outcome.try_set(outcome);

@@ -88,7 +88,7 @@ pub fn FormView(
     };
     view! {
         <div class="pk-form" data-test="pack-form">
-            <words::Lists />
+            <words::Lists checks=writing.checks />
             <Fault says=form.fault test="form-fault" />
             {parts}
         </div>

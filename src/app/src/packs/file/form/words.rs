@@ -1,7 +1,8 @@
 //! Fields in words, and what can be chosen for them.
 
+use super::super::super::checks::Checks;
 use crate::taught::catalogue;
-use catalogue::Item;
+use catalogue::{Catalogue, Item};
 use leptos::prelude::*;
 
 /// The words of a field: what its name in the text stands for.
@@ -82,44 +83,44 @@ pub fn named(id: &str) -> String {
     item.map_or_else(|| humane(id), |name| format!("{name} ({id})"))
 }
 
-/// The lists that fields choose from, once for the whole form.
+/// The lists that fields choose from, once for the whole form: what is built in,
+/// and what the pack had when it last passed the checks.
 #[component]
-pub fn Lists() -> impl IntoView {
-    let catalogue = catalogue();
-    let items = catalogue
-        .items()
-        .map(|item| (item.id().as_str(), item.name()))
-        .collect();
+pub fn Lists(checks: Checks) -> impl IntoView {
+    move || match checks.known() {
+        Some(over) => lists(&over.catalogue),
+        None => lists(catalogue()),
+    }
+}
+
+fn lists(catalogue: &Catalogue) -> AnyView {
+    let items = catalogue.items().map(|it| (it.id().as_str(), it.name()));
+    let items = options("pk-items", items);
     let procedures = catalogue.procedures.iter();
-    let procedures = procedures
-        .map(|it| (it.id.as_str(), it.short.as_str()))
-        .collect();
+    let procedures = procedures.map(|it| (it.id.as_str(), it.short.as_str()));
+    let procedures = options("pk-procedures", procedures);
     let competencies = catalogue.competencies.iter();
-    let competencies = competencies
-        .map(|it| (it.id.as_str(), it.name.as_str()))
-        .collect();
+    let competencies = competencies.map(|it| (it.id.as_str(), it.name.as_str()));
+    let competencies = options("pk-competencies", competencies);
     let sources = catalogue.sources.iter();
-    let sources = sources
-        .map(|it| (it.id.as_str(), it.title.as_str()))
-        .collect();
+    let sources = sources.map(|it| (it.id.as_str(), it.title.as_str()));
+    let sources = options("pk-sources", sources);
     let plans = catalogue.plans.iter();
-    let plans = plans.map(|it| (it.id.as_str(), it.name.as_str())).collect();
+    let plans = options(
+        "pk-plans",
+        plans.map(|it| (it.id.as_str(), it.name.as_str())),
+    );
     let findings = catalogue.findings.iter();
-    let findings = findings
-        .map(|it| (it.id.as_str(), it.name.as_str()))
-        .collect();
-    let lists: [(&str, Vec<(&str, &str)>); 6] = [
-        ("pk-items", items),
-        ("pk-procedures", procedures),
-        ("pk-competencies", competencies),
-        ("pk-sources", sources),
-        ("pk-plans", plans),
-        ("pk-findings", findings),
-    ];
-    let list = |(id, options): (&'static str, Vec<(&'static str, &'static str)>)| {
-        let options = options.into_iter();
-        let options = options.map(|(id, name)| view! { <option value=id>{name}</option> });
-        view! { <datalist id=id>{options.collect_view()}</datalist> }
+    let findings = findings.map(|it| (it.id.as_str(), it.name.as_str()));
+    let findings = options("pk-findings", findings);
+    view! { {items} {procedures} {competencies} {sources} {plans} {findings} }.into_any()
+}
+
+/// One list, of ids with what they stand for.
+fn options<'c>(list: &'static str, ids: impl Iterator<Item = (&'c str, &'c str)>) -> AnyView {
+    let option = |(id, name): (&str, &str)| {
+        view! { <option value=id.to_owned()>{name.to_owned()}</option> }
     };
-    lists.map(list).collect_view()
+    let options: Vec<_> = ids.map(option).collect();
+    view! { <datalist id=list>{options}</datalist> }.into_any()
 }
