@@ -1,7 +1,11 @@
 //! What measurement has to know of a question, whoever wrote it: competency,
 //! family, difficulty, time, and which questions give each other away.
 
-use std::{collections::HashMap, fmt};
+use crate::numeric::hash;
+use std::{
+    collections::{BTreeMap, HashMap},
+    fmt,
+};
 
 /// How demanding a question is by its making, before anyone has answered it.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
@@ -130,19 +134,41 @@ impl fmt::Display for Flaw {
     }
 }
 
+/// The difficulties of some questions, each once, with how many have it.
+#[derive(Clone, Debug, Default)]
+pub(crate) struct Spread(BTreeMap<(u64, u64), usize>);
+
+impl Spread {
+    fn add(&mut self, difficulty: Difficulty) {
+        let key = (difficulty.mean.to_bits(), difficulty.sd.to_bits());
+        *self.0.entry(key).or_default() += 1;
+    }
+
+    /// Each difficulty, with how many questions have it.
+    pub(crate) fn difficulties(&self) -> impl Iterator<Item = (Difficulty, usize)> {
+        self.0.iter().map(|(&(mean, sd), &count)| {
+            let (mean, sd) = (f64::from_bits(mean), f64::from_bits(sd));
+            (Difficulty { mean, sd }, count)
+        })
+    }
+}
+
 /// All questions, with the blueprint they serve; found by id at once.
 #[derive(Clone, Debug, Default)]
 pub struct Bank {
     blueprint: Blueprint,
     items: Vec<Item>,
     competency: Vec<usize>,
+    hashes: Vec<u64>,
     places: HashMap<String, usize>,
+    spreads: Vec<Spread>,
 }
 
 impl Bank {
     /// A bank of these questions, and what was left out of it with the reason.
     pub fn new(blueprint: Blueprint, items: impl IntoIterator<Item = Item>) -> (Self, Vec<Flaw>) {
         let mut bank = Self {
+            spreads: vec![Spread::default(); blueprint.0.len()],
             blueprint,
             ..Self::default()
         };
@@ -167,6 +193,8 @@ impl Bank {
         };
         self.places.insert(item.id.clone(), self.items.len());
         self.competency.push(competency);
+        self.hashes.push(hash(&item.id));
+        self.spreads[competency].add(item.difficulty);
         self.items.push(item);
         Ok(())
     }
@@ -192,5 +220,18 @@ impl Bank {
     /// If `place` is not from this bank.
     pub fn competency(&self, place: usize) -> usize {
         self.competency[place]
+    }
+
+    /// The hash of the id of the question at `place`, see [`hash`].
+    ///
+    /// # Panics
+    /// If `place` is not from this bank.
+    pub fn hash(&self, place: usize) -> u64 {
+        self.hashes[place]
+    }
+
+    /// The difficulties of each competency's questions, in the order of the blueprint.
+    pub(crate) fn spreads(&self) -> &[Spread] {
+        &self.spreads
     }
 }

@@ -163,9 +163,9 @@ fn Composed(questions: Questions, length: Length) -> impl IntoView {
 
 /// The day on which the next review falls due.
 fn next_due(questions: Questions, studied: &Studied) -> Option<study::day::Day> {
-    let items = questions.items().items();
+    let bank = questions.items();
     let due = studied.memory.known().map(|(place, trace)| {
-        let (day, _) = studied.schedule.due(&items[place].id, trace);
+        let (day, _) = studied.schedule.due(bank.hash(place), trace);
         day
     });
     due.min()

@@ -3,6 +3,7 @@
 //! P(right) = 1 / (1 + e^-(a(theta - b))); with a = 1 the Rasch model. The mean of
 //! the posterior (EAP) is what screens show, because it is finite for every record.
 
+use super::likelihood::Likelihood;
 use std::collections::BTreeMap;
 
 /// A normal distribution.
@@ -25,7 +26,7 @@ pub(super) fn chance(z: f64) -> f64 {
 }
 
 /// The logarithm of the logistic function, without overflow.
-fn ln_chance(z: f64) -> f64 {
+pub(super) fn ln_chance(z: f64) -> f64 {
     if z > 0.0 {
         -(-z).exp().ln_1p()
     } else {
@@ -38,11 +39,11 @@ fn ln_chance(z: f64) -> f64 {
 pub struct Responses(BTreeMap<(u64, u64), Tally>);
 
 #[derive(Clone, Copy, Debug, PartialEq)]
-struct Tally {
-    slope: f64,
-    difficulty: f64,
-    right: f64,
-    wrong: f64,
+pub(super) struct Tally {
+    pub(super) slope: f64,
+    pub(super) difficulty: f64,
+    pub(super) right: f64,
+    pub(super) wrong: f64,
 }
 
 /// An estimate by one point, with its standard error.
@@ -86,15 +87,6 @@ impl Responses {
 
     fn tallies(&self) -> impl Iterator<Item = &Tally> {
         self.0.values()
-    }
-
-    fn ln_likelihood(&self, theta: f64) -> f64 {
-        self.tallies()
-            .map(|t| {
-                let z = t.slope * (theta - t.difficulty);
-                t.right * ln_chance(z) + t.wrong * ln_chance(-z)
-            })
-            .sum()
     }
 
     /// Slope and information of the log-likelihood at an ability, and Warm's J.
@@ -151,10 +143,11 @@ impl Responses {
 
     /// The posterior at equally spaced nodes, adding up to 1; worked in logarithms.
     fn masses(&self, prior: Normal, low: f64, step: f64, nodes: usize) -> Vec<f64> {
+        let likelihood = Likelihood::of(self.tallies());
         let ln: Vec<f64> = (0..nodes)
             .map(|k| {
                 let theta = low + step * crate::numeric::real(k);
-                self.ln_likelihood(theta) - 0.5 * ((theta - prior.mean) / prior.sd).powi(2)
+                likelihood.ln(theta) - 0.5 * ((theta - prior.mean) / prior.sd).powi(2)
             })
             .collect();
         let most = ln.iter().copied().fold(f64::NEG_INFINITY, f64::max);

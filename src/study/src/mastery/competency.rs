@@ -9,7 +9,7 @@ use super::{
 use crate::{
     answer::Answer,
     day::Day,
-    item::{Bank, Item},
+    item::{Bank, Difficulty, Spread},
     numeric::{real, whole},
 };
 
@@ -148,10 +148,7 @@ impl Mastery {
         for at in 0..shares.len() {
             all.extend(&lane(at).responses);
         }
-        let mut spreads = vec![Spread::default(); shares.len()];
-        for (place, item) in bank.items().iter().enumerate() {
-            spreads[bank.competency(place)].add(item);
-        }
+        let questions: Vec<Questions> = bank.spreads().iter().map(Questions::of).collect();
         let standing = |at: usize| {
             let mut others = Responses::default();
             for other in (0..shares.len()).filter(|&other| other != at) {
@@ -168,7 +165,7 @@ impl Mastery {
                 &shares[at].name,
                 lane(at),
                 ability,
-                &spreads[at],
+                &questions[at],
             )
         };
         let standings: Vec<Standing> = (0..shares.len()).map(standing).collect();
@@ -177,8 +174,8 @@ impl Mastery {
         let weighted = |theta: f64| {
             let parts = shares
                 .iter()
-                .zip(&spreads)
-                .filter_map(|(share, spread)| Some((share.weight, spread.expected(theta)?)));
+                .zip(&questions)
+                .filter_map(|(share, all)| Some((share.weight, all.expected(theta)?)));
             let (weights, sum) = parts.fold((0.0, 0.0), |(w, s), (weight, p)| {
                 (w + weight, s + weight * p)
             });
@@ -209,10 +206,10 @@ fn rests_on(count: usize, weighed: bool) -> String {
     words
 }
 
-fn stand(id: &str, name: &str, lane: &Lane, ability: Posterior, spread: &Spread) -> Standing {
+fn stand(id: &str, name: &str, lane: &Lane, ability: Posterior, questions: &Questions) -> Standing {
     let count = lane.answers.len();
     let shown = (count >= THIN)
-        .then(|| percent(&ability, |theta| spread.expected(theta)))
+        .then(|| percent(&ability, |theta| questions.expected(theta)))
         .flatten();
     let subject = name.to_lowercase();
     let words = match (count, shown) {
@@ -239,21 +236,13 @@ fn stand(id: &str, name: &str, lane: &Lane, ability: Posterior, spread: &Spread)
     }
 }
 
-/// The difficulties of a competency's questions, each once with how many have it.
-#[derive(Clone, Debug, Default)]
-struct Spread(Vec<(f64, f64, usize)>);
+/// A competency's questions: how steep and how hard, each once, with how many are alike.
+struct Questions(Vec<(f64, f64, usize)>);
 
-impl Spread {
-    fn add(&mut self, item: &Item) {
-        let (a, b) = (slope(item.difficulty), item.difficulty.mean);
-        // Most banks have three levels; a calibrated one has many, rarely alike.
-        let alike = |entry: &&mut (f64, f64, usize)| {
-            entry.0.to_bits() == a.to_bits() && entry.1.to_bits() == b.to_bits()
-        };
-        match self.0.iter_mut().take(16).find(alike) {
-            Some(entry) => entry.2 += 1,
-            None => self.0.push((a, b, 1)),
-        }
+impl Questions {
+    fn of(spread: &Spread) -> Self {
+        let one = |(it, count): (Difficulty, usize)| (slope(it), it.mean, count);
+        Self(spread.difficulties().map(one).collect())
     }
 
     /// The mean chance of a right answer over the questions.

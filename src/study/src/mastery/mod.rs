@@ -11,6 +11,7 @@ mod cut;
 mod difficulty;
 mod gate;
 mod interval;
+mod likelihood;
 mod posterior;
 mod readiness;
 mod score;

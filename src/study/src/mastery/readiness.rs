@@ -110,7 +110,9 @@ impl Readiness {
             };
         }
         let form = expected_form(bank, target.items);
-        let chance = PassTable::new(&form, target.need()).chance(&mastery.overall, LINKING);
+        let ability = &mastery.overall;
+        let table = PassTable::around(ability, LINKING, &form, target.need());
+        let chance = table.chance(ability, LINKING);
         Self {
             gates,
             band: Some(Band::of(chance)),
@@ -122,14 +124,35 @@ impl Readiness {
 
 /// The probability of passing one form at every ability.
 #[derive(Clone, Debug, PartialEq)]
-pub struct PassTable(Vec<f64>);
+pub struct PassTable {
+    /// The place of the first entry in the table over all abilities.
+    first: usize,
+    entries: Vec<f64>,
+}
 
 impl PassTable {
     /// The table for at least `need` right on a form, given by slope and
     /// difficulty of each question.
     pub fn new(form: &[(f64, f64)], need: usize) -> Self {
+        Self::between(0, TABLE, form, need)
+    }
+
+    /// The part of the table that [`PassTable::chance`] looks at for this ability.
+    fn around(ability: &Posterior, linking: f64, form: &[(f64, f64)], need: usize) -> Self {
+        let mut thetas = likely(ability).map(|(theta, _)| theta);
+        let low = thetas.next().unwrap_or(ability.mean);
+        let high = thetas.last().unwrap_or(low);
+        let place = |theta: f64| whole(place(theta).floor()) as usize;
+        let (low, high) = (low - FURTHEST * linking, high + FURTHEST * linking);
+        Self::between(place(low), (place(high) + 1).min(TABLE), form, need)
+    }
+
+    fn between(first: usize, last: usize, form: &[(f64, f64)], need: usize) -> Self {
         let entry = |at| pass_chance(real(at) * STEP - REACH, form, need);
-        Self((0..=TABLE).map(entry).collect())
+        Self {
+            first,
+            entries: (first..=last).map(entry).collect(),
+        }
     }
 
     /// The probability of passing over what is known of the ability, with a
@@ -138,13 +161,11 @@ impl PassTable {
     pub fn chance(&self, ability: &Posterior, linking: f64) -> f64 {
         // Thirteen points over three standard deviations either way.
         let shifts: Vec<(f64, f64)> = (0..13)
-            .map(|k| f64::from(k) * 0.5 - 3.0)
+            .map(|k| f64::from(k) * 0.5 - FURTHEST)
             .map(|z| (z * linking, (-0.5 * z * z).exp()))
             .collect();
         let all: f64 = shifts.iter().map(|(_, weight)| weight).sum();
-        ability
-            .nodes()
-            .filter(|(_, mass)| *mass > 1e-12)
+        likely(ability)
             .map(|(theta, mass)| {
                 let around = shifts
                     .iter()
@@ -156,18 +177,32 @@ impl PassTable {
 
     /// Between two entries, by proportion.
     fn at(&self, theta: f64) -> f64 {
-        let at = ((theta + REACH) / STEP).clamp(0.0, real(TABLE));
+        let at = place(theta);
         let before = whole(at.floor()) as usize;
-        let next = (before + 1).min(TABLE);
         let part = at - at.floor();
-        self.0[before] * (1.0 - part) + self.0[next] * part
+        let entry =
+            |at: usize| self.entries[at.saturating_sub(self.first).min(self.entries.len() - 1)];
+        entry(before) * (1.0 - part) + entry(before + 1) * part
     }
+}
+
+/// Where an ability lies in the table over all abilities.
+fn place(theta: f64) -> f64 {
+    ((theta + REACH) / STEP).clamp(0.0, real(TABLE))
+}
+
+/// The abilities that are not next to impossible.
+fn likely(ability: &Posterior) -> impl Iterator<Item = (f64, f64)> {
+    ability.nodes().filter(|(_, mass)| *mass > 1e-12)
 }
 
 /// The table of pass chances: 20 logits in steps of a twentieth.
 const TABLE: usize = 400;
 const STEP: f64 = 0.05;
 const REACH: f64 = 10.0;
+
+/// How many standard deviations of the linking error are looked at either way.
+const FURTHEST: f64 = 3.0;
 
 fn gates(mastery: &Mastery, today: Day) -> Vec<Gate> {
     let count = mastery.count;

@@ -19,8 +19,23 @@ pub fn scores(chances: &[f64]) -> Vec<f64> {
 /// The probability of at least `need` right, at an ability, on a form given by
 /// slope and difficulty of each question.
 pub fn pass_chance(theta: f64, form: &[(f64, f64)], need: usize) -> f64 {
-    let chances: Vec<f64> = form.iter().map(|&(a, b)| chance(a * (theta - b))).collect();
-    scores(&chances).iter().skip(need).sum()
+    // The recursion of `scores` over wrong answers, as far as they may go: a form
+    // that is passed leaves fewer of them than of right ones.
+    let Some(most) = form.len().checked_sub(need) else {
+        return 0.0;
+    };
+    let mut wrong = vec![0.0; most + 1];
+    wrong[0] = 1.0;
+    for &(a, b) in form {
+        let p = chance(a * (theta - b));
+        let mut fewer = 0.0;
+        for share in &mut wrong {
+            let here = *share;
+            *share = here * p + fewer * (1.0 - p);
+            fewer = here;
+        }
+    }
+    wrong.iter().sum()
 }
 
 /// The information that a form gives at an ability.

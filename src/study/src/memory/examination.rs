@@ -4,7 +4,7 @@
 use super::model::Model;
 use crate::{
     day::Day,
-    numeric::{hash, real, whole},
+    numeric::{real, whole},
 };
 
 /// The chance of recall wanted on the examination day.
@@ -29,11 +29,11 @@ impl Examination {
     }
 
     /// The day of the forced last review of a question: in the last seven days,
-    /// spread over them by the question's id. Nothing where recall on the day
+    /// spread over them by the hash of the question's id. Nothing where recall on the day
     /// will do, or where a review has already fallen in those days.
     pub fn last_review(
         self,
-        id: &str,
+        hash: u64,
         model: &Model,
         stability: f64,
         reviewed: Day,
@@ -42,7 +42,7 @@ impl Examination {
         if reviewed >= from || self.recall(model, stability, reviewed) >= WANTED {
             return None;
         }
-        let shift = hash(id) % u64::from(LAST_DAYS);
+        let shift = hash % u64::from(LAST_DAYS);
         Some(from.plus(u32::try_from(shift).unwrap_or(0)))
     }
 
@@ -103,10 +103,10 @@ mod tests {
     #[test]
     fn what_would_fade_is_asked_in_the_last_week() {
         let (model, examination) = (Model::default(), Examination(Day(100)));
-        let day = examination.last_review("a", &model, 10.0, Day(60));
+        let day = examination.last_review(7, &model, 10.0, Day(60));
         assert!(day.is_some_and(|day| day >= Day(93) && day < Day(100)));
-        assert_eq!(examination.last_review("a", &model, 400.0, Day(60)), None);
-        assert_eq!(examination.last_review("a", &model, 1.0, Day(95)), None);
+        assert_eq!(examination.last_review(7, &model, 400.0, Day(60)), None);
+        assert_eq!(examination.last_review(7, &model, 1.0, Day(95)), None);
     }
 
     #[test]

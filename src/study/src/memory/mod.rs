@@ -6,6 +6,7 @@
 //! that, the examination day and the student's own pace, and never stored.
 
 mod calibration;
+mod course;
 mod examination;
 mod fold;
 mod grade;

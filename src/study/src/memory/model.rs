@@ -38,6 +38,10 @@ pub struct Model {
     w: [f64; 21],
     /// Makes the chance of recall 0.9 when as many days have passed as the stability.
     factor: f64,
+    /// The part of the growth of stability that is the same for all questions.
+    growth: f64,
+    /// The difficulty that all difficulties are drawn towards: the raw value for grade 4.
+    easiest: f64,
 }
 
 impl Default for Model {
@@ -53,6 +57,8 @@ impl Model {
         Self {
             w,
             factor: 0.9_f64.powf(-1.0 / w[20]) - 1.0,
+            growth: w[8].exp(),
+            easiest: raw_difficulty(&w, Grade::AtOnce),
         }
     }
 
@@ -70,7 +76,7 @@ impl Model {
     pub fn first(&self, grade: Grade) -> State {
         State {
             stability: self.w[usize::from(grade.number()) - 1].max(LEAST_STABILITY),
-            difficulty: self.first_difficulty(grade).clamp(1.0, 10.0),
+            difficulty: raw_difficulty(&self.w, grade).clamp(1.0, 10.0),
         }
     }
 
@@ -100,15 +106,10 @@ impl Model {
         (retention.powf(-1.0 / self.w[20]) - 1.0) / self.factor
     }
 
-    /// Not clamped: difficulty is drawn towards the raw value for grade 4.
-    fn first_difficulty(&self, grade: Grade) -> f64 {
-        self.w[4] - (self.w[5] * (f64::from(grade.number()) - 1.0)).exp() + 1.0
-    }
-
     fn next_difficulty(&self, difficulty: f64, grade: Grade) -> f64 {
         let change = -self.w[6] * (f64::from(grade.number()) - 3.0);
         let damped = difficulty + change * (10.0 - difficulty) / 9.0;
-        let drawn = self.w[7] * self.first_difficulty(Grade::AtOnce) + (1.0 - self.w[7]) * damped;
+        let drawn = self.w[7] * self.easiest + (1.0 - self.w[7]) * damped;
         drawn.clamp(1.0, 10.0)
     }
 
@@ -119,7 +120,7 @@ impl Model {
             Grade::AtOnce => w[16],
             Grade::Missed | Grade::Recalled => 1.0,
         };
-        let growth = w[8].exp()
+        let growth = self.growth
             * (11.0 - state.difficulty)
             * state.stability.powf(-w[9])
             * (((1.0 - recall) * w[10]).exp() - 1.0)
@@ -147,6 +148,11 @@ impl Model {
                 change.max(1.0)
             }
     }
+}
+
+/// The difficulty after the first answer, not clamped.
+fn raw_difficulty(w: &[f64; 21], grade: Grade) -> f64 {
+    w[4] - (w[5] * (f64::from(grade.number()) - 1.0)).exp() + 1.0
 }
 
 #[cfg(test)]

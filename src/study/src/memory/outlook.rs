@@ -4,16 +4,11 @@
 //! Days are played forward with the same rules as Today. Every review is taken as
 //! recalled; the time of the repeats after a miss is added by the chance of one.
 
-use super::{
-    examination::Examination,
-    fold::{Memory, Trace},
-    grade::Grade,
-    schedule::{Reason, Schedule, seconds},
-};
+use super::{course::Course, examination::Examination, fold::Memory, schedule::Schedule};
 use crate::{
     day::Day,
     item::Bank,
-    numeric::{real, whole},
+    numeric::real,
     slices::{at_once, never},
 };
 
@@ -103,21 +98,23 @@ impl Outlook {
         minutes: Option<u32>,
         pause: &mut impl AsyncFnMut(),
     ) -> Self {
-        let pace = memory.pace().mean();
-        let mut traces: Vec<Option<Trace>> = (0..bank.items().len())
-            .map(|place| memory.trace(place).map(|trace| dated(*trace, today)))
-            .collect();
+        let start = Course::new(bank, memory, schedule, today);
+        Self::played(start, today, days, minutes, pause).await
+    }
+
+    async fn played(
+        mut course: Course<'_>,
+        today: Day,
+        days: u32,
+        minutes: Option<u32>,
+        pause: &mut impl AsyncFnMut(),
+    ) -> Self {
         let mut outlook = Self::default();
         for ahead in 0..days {
-            let day = today.plus(ahead);
-            let load = play(bank, schedule, &mut traces, day, minutes, pace);
-            outlook.days.push(load);
+            outlook.days.push(course.play(today.plus(ahead), minutes));
             pause().await;
         }
-        let end = today.plus(days);
-        let recall =
-            |trace: &Option<Trace>| trace.as_ref().map_or(0.0, |t| schedule.recall(t, end));
-        outlook.recall = traces.iter().map(recall).collect();
+        outlook.recall = course.recall(today.plus(days));
         outlook
     }
 
@@ -178,9 +175,9 @@ impl Feasibility {
     ) -> Self {
         let schedule = Schedule::new(today, Some(examination), multiplier);
         let days = examination.0.since(today);
+        let start = Course::new(bank, memory, &schedule, today);
         let mut play = async |minutes: u32| {
-            let minutes = Some(minutes);
-            Outlook::in_slices(bank, memory, &schedule, today, days, minutes, pause).await
+            Outlook::played(start.clone(), today, days, Some(minutes), pause).await
         };
         let given = play(minutes).await;
         let minutes_for_all = least(async |minutes| play(minutes).await.does_all()).await;
@@ -249,92 +246,6 @@ async fn least(mut does: impl AsyncFnMut(u32) -> bool) -> Option<u32> {
         }
     }
     Some(high)
-}
-
-/// A trace dated after today counts as of today.
-fn dated(trace: Trace, today: Day) -> Trace {
-    Trace {
-        last: trace.last.min(today),
-        ..trace
-    }
-}
-
-/// Plays one day: reviews by lowest recall, then new questions, within the minutes.
-fn play(
-    bank: &Bank,
-    schedule: &Schedule,
-    traces: &mut [Option<Trace>],
-    day: Day,
-    minutes: Option<u32>,
-    pace: f64,
-) -> DayLoad {
-    let budget = minutes.map_or(u32::MAX, |minutes| minutes.saturating_mul(60));
-    let mut load = DayLoad {
-        day,
-        reviews: 0,
-        left: 0,
-        new: 0,
-        seconds: 0,
-    };
-    let mut due: Vec<(bool, f64, usize)> = Vec::new();
-    for (place, trace) in traces.iter().enumerate() {
-        let Some(trace) = trace else { continue };
-        let (when, reason) = schedule.due(&bank.items()[place].id, trace);
-        // A day of which part is used up already brings nothing back twice.
-        if when <= day && trace.last < day {
-            let waits = reason == Reason::NearExamination;
-            due.push((waits, schedule.recall(trace, day), place));
-        }
-    }
-    due.sort_by(|a, b| a.0.cmp(&b.0).then(a.1.total_cmp(&b.1)));
-    for (waits, recall, place) in due {
-        let usual = f64::from(seconds(bank.items()[place].seconds, pace));
-        let cost = whole(usual * (2.0 - recall));
-        if load.seconds.saturating_add(cost) > budget {
-            load.left += u32::from(!waits);
-            continue;
-        }
-        if let Some(trace) = &mut traces[place] {
-            let days = day.since(trace.last);
-            trace.state = schedule.model.next(trace.state, days, Grade::Recalled);
-            trace.last = day;
-        }
-        load.seconds += cost;
-        load.reviews += 1;
-    }
-    if minutes.is_some() && load.left == 0 {
-        begin(bank, schedule, traces, budget, pace, &mut load);
-    }
-    load
-}
-
-fn begin(
-    bank: &Bank,
-    schedule: &Schedule,
-    traces: &mut [Option<Trace>],
-    budget: u32,
-    pace: f64,
-    load: &mut DayLoad,
-) {
-    for (item, trace) in bank.items().iter().zip(traces) {
-        if trace.is_some() {
-            continue;
-        }
-        let cost = seconds(item.seconds, pace);
-        if load.seconds.saturating_add(cost) > budget {
-            break;
-        }
-        *trace = Some(Trace {
-            state: schedule.model.first(Grade::Recalled),
-            first: load.day,
-            last: load.day,
-            answers: 1,
-            misses: 0,
-            grade: Grade::Recalled,
-        });
-        load.seconds += cost;
-        load.new += 1;
-    }
 }
 
 impl Outlook {

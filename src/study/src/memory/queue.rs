@@ -39,7 +39,7 @@ impl Queue {
             let (day, reason) = if trace.last > today {
                 (today, Reason::DatedAhead)
             } else {
-                schedule.due(&item.id, trace)
+                schedule.due(bank.hash(place), trace)
             };
             (day <= today).then(|| Due {
                 place,
@@ -79,7 +79,7 @@ impl Queue {
         budget: u32,
     ) -> (Self, Schedule) {
         let usual = Self::of(bank, memory, schedule, today);
-        if usual.overflows(budget) && schedule.retention > Schedule::EASED {
+        if usual.overflows(budget) && schedule.retention() > Schedule::EASED {
             let eased = schedule.eased();
             (Self::of(bank, memory, &eased, today), eased)
         } else {

@@ -6,18 +6,16 @@ use super::{
     fold::Trace,
     model::{LONGEST_INTERVAL, Model},
 };
-use crate::{
-    day::Day,
-    numeric::{hash, whole},
-};
+use crate::{day::Day, numeric::whole};
 
 /// By what a student's reviews are dated.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Schedule {
     /// The memory model.
     pub model: Model,
-    /// The chance of recall at which a question is asked again.
-    pub retention: f64,
+    retention: f64,
+    /// Days until recall has fallen to `retention`, per day of stability.
+    spread: f64,
     /// This student's intervals as a multiple of the model's; 1 until enough is known.
     pub multiplier: f64,
     /// The examination, if one is set and has not passed.
@@ -67,10 +65,9 @@ impl Schedule {
     /// The schedule for a student on `today`; an examination day that has passed is ignored.
     pub fn new(today: Day, examination: Option<Examination>, multiplier: f64) -> Self {
         Self {
-            model: Model::default(),
-            retention: Self::USUAL,
             multiplier,
             examination: examination.filter(|e| e.0 >= today),
+            ..Self::asking_at(Model::default(), Self::USUAL)
         }
     }
 
@@ -78,9 +75,25 @@ impl Schedule {
     #[must_use]
     pub fn eased(self) -> Self {
         Self {
-            retention: Self::EASED,
-            ..self
+            multiplier: self.multiplier,
+            examination: self.examination,
+            ..Self::asking_at(self.model, Self::EASED)
         }
+    }
+
+    fn asking_at(model: Model, retention: f64) -> Self {
+        Self {
+            model,
+            retention,
+            spread: model.spread(retention),
+            multiplier: 1.0,
+            examination: None,
+        }
+    }
+
+    /// The chance of recall at which a question is asked again.
+    pub fn retention(&self) -> f64 {
+        self.retention
     }
 
     /// The chance that a question is recalled on a day, with this student's multiplier.
@@ -91,20 +104,17 @@ impl Schedule {
         )
     }
 
-    /// When a question falls due and why. Always at least a day after its last
+    /// When a question falls due and why; `hash` is that of its id. Always at least a day after its last
     /// review; it may lie before today where reviews were left undone.
-    pub fn due(&self, id: &str, trace: &Trace) -> (Day, Reason) {
+    pub fn due(&self, hash: u64, trace: &Trace) -> (Day, Reason) {
         let stability = trace.state.stability * self.multiplier;
-        let days = evened(
-            id,
-            self.model
-                .interval(stability, self.retention, LONGEST_INTERVAL),
-        );
+        let days = whole(stability * self.spread).clamp(1, LONGEST_INTERVAL);
+        let days = evened(hash, days);
         let mut due = (trace.last.plus(days), Reason::Fading);
         let Some(examination) = self.examination else {
             return due;
         };
-        if let Some(day) = examination.last_review(id, &self.model, stability, trace.last)
+        if let Some(day) = examination.last_review(hash, &self.model, stability, trace.last)
             && day.max(trace.last.plus(1)) < due.0
         {
             due = (day.max(trace.last.plus(1)), Reason::LastWeek);
@@ -119,15 +129,16 @@ impl Schedule {
 }
 
 /// Moves an interval of 3 days or more by at most 5 % either way, by the
+/// hash of the
 /// question's id, so that what was learnt on one day does not all come back on one.
-fn evened(id: &str, days: u32) -> u32 {
+fn evened(hash: u64, days: u32) -> u32 {
     if days < 3 {
         return days;
     }
     let most = days / 20;
     let wide = u64::from(2 * most + 1);
     // The low bits of the hash differ even for ids that differ in one character.
-    let shift = u32::try_from(hash(id) % wide).unwrap_or(0);
+    let shift = u32::try_from(hash % wide).unwrap_or(0);
     days - most + shift
 }
 
@@ -146,9 +157,9 @@ mod tests {
         for days in [1, 2, 3, 19, 20, 39, 40, 365] {
             let mut seen = BTreeSet::new();
             for n in 0..500 {
-                let id = format!("question-{n}");
-                let moved = evened(&id, days);
-                assert_eq!(moved, evened(&id, days));
+                let hash = crate::numeric::hash(&format!("question-{n}"));
+                let moved = evened(hash, days);
+                assert_eq!(moved, evened(hash, days));
                 assert!(moved.abs_diff(days) * 20 <= days, "{days} -> {moved}");
                 seen.insert(moved);
             }

@@ -60,7 +60,7 @@ impl Summary {
             .keys()
             .filter_map(|&place| {
                 let trace = memory.trace(place)?;
-                let (day, _) = schedule.due(&bank.items()[place].id, trace);
+                let (day, _) = schedule.due(bank.hash(place), trace);
                 Some(Then {
                     place,
                     grade: trace.grade,

@@ -2,6 +2,7 @@
 
 mod forms;
 mod standing;
+mod weeks;
 
 use std::collections::{BTreeMap, BTreeSet, HashSet};
 use study::{
@@ -10,7 +11,7 @@ use study::{
     form::{Form, Mode, Request, SharedForm, Stale, Unfit, assemble, compare, quotas},
     item::Bank,
     mastery::{Band, FirstTries, Mastery, Readiness, Target},
-    memory::{Examination, Feasibility, Memory, Outlook, Queue, Reason, Schedule},
+    memory::{Examination, Memory, Queue, Reason, Schedule},
     simulation::{Chance, bank},
     sitting::{Length, Summary, Wanted, Why, compose},
 };
@@ -82,7 +83,7 @@ fn the_scheduler_loses_nothing_and_never_looks_back() {
         let due: BTreeSet<usize> = queue.due.iter().map(|due| due.place).collect();
         assert_eq!(due.len(), queue.due.len(), "seed {seed}: asked twice");
         for (place, trace) in memory.known() {
-            let (day, reason) = schedule.due(&bank.items()[place].id, trace);
+            let (day, reason) = schedule.due(bank.hash(place), trace);
             assert!(
                 day > trace.last,
                 "seed {seed}: due on the day of the review or before"
@@ -268,34 +269,6 @@ fn only_first_answers_without_hint_are_evidence() {
     );
     let thin = format!("Your evidence in competency {place} is thin: 1 answer.");
     assert_eq!(standing.words, thin);
-}
-
-/// A student of one ability who answers each question of the bank once.
-#[test]
-fn the_coming_weeks_keep_within_the_minutes() {
-    let bank = bank(200, 7);
-    let (record, today) = record(&bank, &mut Chance::new(1), 150);
-    let memory = Memory::of(&bank, &record);
-    let schedule = Schedule::new(today, None, 1.0);
-    let outlook = Outlook::of(&bank, &memory, &schedule, today, 28, Some(5));
-    assert_eq!((outlook.days.len(), outlook.weeks().len()), (28, 4));
-    assert!(outlook.days.iter().all(|day| day.seconds <= 300));
-    let free = Outlook::of(&bank, &memory, &schedule, today, 28, None);
-    assert!(free.days.iter().all(|day| day.new == 0 && day.left == 0));
-    let examination = Examination(today.plus(30));
-    let few = Feasibility::of(&bank, &memory, examination, 1.0, today, 1);
-    let many = Feasibility::of(&bank, &memory, examination, 1.0, today, 180);
-    assert!(
-        !few.feasible && many.feasible,
-        "{} / {}",
-        few.words,
-        many.words
-    );
-    assert!(few.begun < many.begun && few.recalled < many.recalled);
-    let needed = many.minutes_for_all.unwrap();
-    assert!(Feasibility::of(&bank, &memory, examination, 1.0, today, needed).feasible);
-    let past = Feasibility::of(&bank, &memory, Examination(today.minus(1)), 1.0, today, 10);
-    assert!(past.words.contains("has passed"), "{}", past.words);
 }
 
 #[test]
