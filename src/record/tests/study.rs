@@ -4,6 +4,7 @@ mod common;
 
 use common::events;
 use proptest::prelude::*;
+use record::folds::Evidence;
 use record::{
     Event, FormBegun, FormFinished, FormFlagged, FormPaused, Given, Log, MemoryStore, Moment,
     PerCent, QuestionAnswered, QuestionSetAside, SittingBegun, SittingEnded, SittingId, Verdict,
@@ -200,7 +201,42 @@ fn an_export_of_version_1_is_read_and_still_written_letter_by_letter() {
     assert!(folds::unknown_kinds(log.events()).is_empty());
 }
 
+/// What may happen around two forms and a sitting, in any order.
+fn around_forms() -> impl Strategy<Value = Vec<What>> {
+    let sitting = || prop_oneof![Just(ONE), Just(FORM), Just(SittingId(3))];
+    let question = || prop_oneof![Just("a"), Just("b")];
+    let one = prop_oneof![
+        4 => (sitting(), question()).prop_map(|(id, it)| answered(id, it, Verdict::Right)),
+        1 => sitting().prop_map(|form| What::FormFinished(FormFinished { form })),
+        1 => sitting().prop_map(|form| match begun() {
+            What::FormBegun(it) => What::FormBegun(FormBegun { form, ..it }),
+            other => other,
+        }),
+        1 => Just(paused(true)),
+    ];
+    proptest::collection::vec(one, 0..14)
+}
+
 proptest! {
+    #[test]
+    fn evidence_goes_on_as_if_it_were_looked_at_anew(whats in around_forms(), cut: proptest::sample::Index) {
+        let events = events_of(whats);
+        let (before, new) = events.split_at(cut.index(events.len() + 1));
+        let found = |evidence: &Evidence, events: &[Event]| {
+            let all = events.iter().enumerate();
+            let found = all.filter(|(place, event)| evidence.at(*place, event).is_some());
+            found.map(|(place, _)| place).collect::<Vec<_>>()
+        };
+        let (earlier, anew) = (Evidence::of(before), Evidence::of(&events));
+        let mut evidence = earlier.clone();
+        if evidence.go_on(before, new) {
+            prop_assert_eq!(&evidence, &anew);
+            prop_assert_eq!(found(&earlier, before), found(&anew, before));
+        } else {
+            prop_assert_eq!(&evidence, &earlier);
+        }
+    }
+
     #[test]
     fn folds_bear_any_record(events in events()) {
         for form in folds::forms(&events) {

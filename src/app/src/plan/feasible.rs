@@ -2,82 +2,61 @@
 //! the touch that asks for it, because it plays every day forward.
 
 use crate::{
-    browser::breath::{self, Sliced},
+    browser::breath::Sliced,
     parts::fold::Fold,
-    questions::{Questions, days, plan::Plan, studied},
+    questions::{Questions, Studied, days, following},
 };
-use leptos::{prelude::*, task::spawn_local};
+use leptos::prelude::*;
 use study::memory::{Feasibility, Outlook, Week};
 
 /// What was worked out.
-#[derive(Clone)]
-struct Worked {
+struct Feasible {
     words: String,
     weeks: Vec<Week>,
 }
 
-/// What is feasible.
-#[component]
-pub fn Feasible(
-    /// All questions.
-    questions: Questions,
-    /// What is set.
-    plan: Plan,
-) -> impl IntoView {
-    let worked = RwSignal::new(None::<Worked>);
-    let studied = studied(questions);
-    spawn_local(async move {
-        breath::take().await;
-        let mut work = Sliced::begun();
-        let bank = questions.items();
-        let ahead = plan.examination().filter(|it| it.0 > studied.today);
-        let (words, days) = match ahead {
-            Some(examination) => {
-                let feasible = Feasibility::in_slices(
-                    bank,
-                    &studied.memory,
-                    examination,
-                    studied.schedule.multiplier,
-                    studied.today,
-                    plan.minutes,
-                    &mut async || work.rest().await,
-                )
-                .await;
-                (feasible.words, examination.0.since(studied.today))
-            }
-            None => (
-                format!("{} minutes a day, for as long as you like.", plan.minutes),
-                28,
-            ),
-        };
-        let outlook = Outlook::in_slices(
-            bank,
-            &studied.memory,
-            &studied.schedule,
-            studied.today,
-            days.clamp(7, 56),
-            Some(plan.minutes),
-            &mut async || work.rest().await,
-        )
-        .await;
-        worked.try_set(Some(Worked {
-            words,
-            weeks: outlook.weeks(),
-        }));
-    });
-    move || match worked.get() {
-        None => view! { <p class="q-note" aria-busy="true">"Working out what is feasible…"</p> }
-            .into_any(),
-        Some(Worked { words, weeks }) => view! {
-            <p class="lead" data-test="feasible">{words}</p>
-            <Fold title="The coming weeks" test="weeks">{table(weeks)}</Fold>
+/// What is feasible by what is set.
+pub fn feasible(questions: Questions) -> impl IntoView {
+    following(questions, "q-feasible", work_out, draw)
+}
+
+async fn work_out(questions: Questions, studied: &Studied, work: &mut Sliced) -> Feasible {
+    let (bank, memory) = (questions.items(), &studied.shown.memory);
+    let (today, schedule, plan) = (studied.today, &studied.schedule, studied.plan);
+    let mut pause = async || work.rest().await;
+    let ahead = plan.examination().filter(|it| it.0 > today);
+    let (words, days) = match ahead {
+        Some(examination) => {
+            let (pace, minutes) = (schedule.multiplier, plan.minutes);
+            let feasible =
+                Feasibility::in_slices(bank, memory, examination, pace, today, minutes, &mut pause);
+            (feasible.await.words, examination.0.since(today))
         }
-        .into_any(),
+        None => (
+            format!("{} minutes a day, for as long as you like.", plan.minutes),
+            28,
+        ),
+    };
+    let (days, minutes) = (days.clamp(7, 56), Some(plan.minutes));
+    let outlook = Outlook::in_slices(bank, memory, schedule, today, days, minutes, &mut pause);
+    Feasible {
+        words,
+        weeks: outlook.await.weeks(),
     }
 }
 
-fn table(weeks: Vec<Week>) -> impl IntoView {
-    let row = |week: Week| {
+fn draw(_: Questions, _: &Studied, feasible: &Feasible) -> impl IntoView + use<> {
+    let weeks = table(&feasible.weeks);
+    view! {
+        <div class="q-feasible">
+            <p class="lead" data-test="feasible">{feasible.words.clone()}</p>
+            <Fold title="The coming weeks" test="weeks">{weeks}</Fold>
+        </div>
+    }
+}
+
+fn table(weeks: &[Week]) -> impl IntoView + use<> {
+    let row = |week: &Week| {
         view! {
             <tr>
                 <th scope="row">{days::words(week.from)}</th>
@@ -96,7 +75,7 @@ fn table(weeks: Vec<Week>) -> impl IntoView {
                     <th scope="col">"New"</th>
                     <th scope="col">"Minutes"</th>
                 </tr></thead>
-                <tbody>{weeks.into_iter().map(row).collect_view()}</tbody>
+                <tbody>{weeks.iter().map(row).collect_view()}</tbody>
             </table>
         </div>
     }

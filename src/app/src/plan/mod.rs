@@ -9,7 +9,7 @@ use crate::{
     place::Place,
     questions::{days, plan, prepare, questions},
 };
-use feasible::Feasible;
+use feasible::feasible;
 use leptos::prelude::*;
 use plan::Plan;
 use record::{SettingChanged, What};
@@ -91,10 +91,10 @@ pub fn PlanScreen() -> impl IntoView {
             {move || wrong.get().map(|words| view! { <p class="q-wrong" role="alert" data-test="wrong">{words}</p> })}
             <p data-test="day-words">{move || words(set.get())}</p>
             {move || {
-                let plan = set.get();
-                let waiting = view! { <p class="q-note" aria-busy="true">"Getting the questions ready…"</p> };
+                set.track();
+                let waiting = view! { <p class="q-feasible q-note" aria-busy="true">"Getting the questions ready…"</p> };
                 match questions() {
-                    Some(questions) => view! { <Feasible questions plan /> }.into_any(),
+                    Some(questions) => feasible(questions).into_any(),
                     None => waiting.into_any(),
                 }
             }}

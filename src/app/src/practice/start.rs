@@ -248,7 +248,7 @@ fn own(
 ) -> Request {
     let bank = questions.items();
     let mut showings = vec![0_u32; bank.items().len()];
-    for (place, trace) in studied.memory.known() {
+    for (place, trace) in studied.shown.memory.known() {
         showings[place] = trace.answers;
     }
     let left_out: Vec<String> = log.look(|events| {

@@ -27,7 +27,7 @@ fn by_day(answers: &[Answer]) -> BTreeMap<Day, (u32, u32)> {
 
 /// The section.
 pub fn calendar(studied: &Studied) -> impl IntoView + use<> {
-    let studied_days = by_day(&studied.answers);
+    let studied_days = by_day(&studied.shown.answers);
     // Weeks stand in columns from Monday on; 1 January 1970 was a Thursday.
     let weekday = u32::try_from((studied.today.0 + 3).rem_euclid(7)).unwrap_or(0);
     let start = studied.today.minus(weekday + 7 * (WEEKS - 1));

@@ -1,13 +1,28 @@
 //! Calibration of the memory model: what it forecast against what happened.
 
-use crate::{parts::fold::Fold, questions::Studied};
+use crate::{
+    browser::breath::Sliced,
+    parts::fold::Fold,
+    questions::{Questions, Studied, following},
+};
 use leptos::prelude::*;
 use study::memory::{Bin, Calibration, Fit, Recalibration};
 
 /// The section.
-pub fn calibration(studied: &Studied) -> impl IntoView + use<> {
-    let calibration = Calibration::of(studied.memory.reviews());
-    let bent = Recalibration::of(studied.memory.reviews());
+pub fn calibration(questions: Questions) -> impl IntoView {
+    following(questions, "q-space", work_out, draw)
+}
+
+type Judged = (Calibration, Recalibration);
+
+async fn work_out(_: Questions, studied: &Studied, work: &mut Sliced) -> Judged {
+    let reviews = studied.shown.memory.reviews();
+    let calibration = Calibration::of(reviews);
+    work.rest().await;
+    (calibration, Recalibration::of(reviews))
+}
+
+fn draw(_: Questions, _: &Studied, (calibration, bent): &Judged) -> impl IntoView + use<> {
     let marks: Vec<_> = calibration.bins.iter().filter_map(mark).collect();
     let picture = (!marks.is_empty()).then(|| {
         view! {
@@ -29,11 +44,12 @@ pub fn calibration(studied: &Studied) -> impl IntoView + use<> {
             <p>{format!("Log loss {own:.3}; always forecasting your overall share would have {plain:.3}. Less is better.")}</p>
         }
     });
+    let fit = bent.fit;
     view! {
         <section class="group" data-test="calibration">
             <h2>"How far the forecast of memory held"</h2>
             <p>{calibration.words.clone()}</p>
-            <p data-test="recalibration">{bent.words}</p>
+            <p data-test="recalibration">{bent.words.clone()}</p>
             {picture}
             <Fold title="The numbers" test="calibration-numbers">
                 <div class="table-frame" tabindex="0" role="region" aria-label="Forecast against what happened">
@@ -49,7 +65,7 @@ pub fn calibration(studied: &Studied) -> impl IntoView + use<> {
                     </table>
                 </div>
                 {loss}
-                {bent.fit.map(fitted)}
+                {fit.map(fitted)}
             </Fold>
         </section>
     }

@@ -2,15 +2,15 @@
 //! days, from the answers given until then.
 
 use crate::{
+    browser::breath::Sliced,
     parts::fold::Fold,
-    questions::{Questions, Studied, days},
+    questions::{Questions, Studied, days, following, studied},
 };
 use leptos::prelude::*;
 use study::{
-    answer::Answer,
     day::Day,
     item::Bank,
-    mastery::{FirstTries, Mastery, Percent},
+    mastery::{FirstTries, Mastery, Percent, THIN},
 };
 
 /// At so many points at most.
@@ -35,35 +35,40 @@ fn days_to_look_at(first: Day, today: Day) -> Vec<Day> {
 }
 
 /// The points of a record.
-pub fn points(bank: &Bank, answers: &[Answer], today: Day) -> Vec<Point> {
+async fn points(questions: Questions, studied: &Studied, work: &mut Sliced) -> Vec<Point> {
+    let (bank, answers, today) = (questions.items(), &studied.shown.answers, studied.today);
     let Some(first) = answers.iter().map(|answer| answer.day).min() else {
         return Vec::new();
     };
     let mut tries = FirstTries::default();
     let mut rest = answers.iter().peekable();
-    let point = |day: Day| {
+    let mut points = Vec::new();
+    for day in days_to_look_at(first.min(today), today) {
         while let Some(answer) = rest.next_if(|answer| answer.day <= day) {
             tries.take(bank, answer);
         }
         let mastery = Mastery::of(bank, &tries);
-        Point {
+        points.push(Point {
             day,
             all: mastery.percent,
             by_competency: mastery.standings.iter().map(|it| it.percent).collect(),
-        }
-    };
-    days_to_look_at(first.min(today), today)
-        .into_iter()
-        .map(point)
-        .collect()
+        });
+        work.rest().await;
+    }
+    points
 }
 
-/// The section: one line over all, with its interval, and the table behind it.
-pub fn over_time(questions: Questions, studied: &Studied) -> Option<impl IntoView + use<>> {
+/// The section, where there is enough to be drawn.
+pub fn over_time(questions: Questions) -> Option<impl IntoView> {
+    let enough = studied(questions).shown.tries.count() >= THIN;
+    enough.then(|| following(questions, "q-space", points, draw))
+}
+
+/// One line over all, with its interval, and the table behind it.
+fn draw(questions: Questions, _: &Studied, points: &Vec<Point>) -> Option<impl IntoView + use<>> {
     let bank = questions.items();
-    let points = points(bank, &studied.answers, studied.today);
     let known: Vec<(f64, Percent)> = (0_u32..)
-        .zip(&points)
+        .zip(points)
         .filter_map(|(at, point)| Some((f64::from(at), point.all?)))
         .collect();
     let last = known.last()?.1;
@@ -97,7 +102,7 @@ pub fn over_time(questions: Questions, studied: &Studied) -> Option<impl IntoVie
         }
     });
     let from = points.first().map(|point| days::words(point.day));
-    let table = table(bank, &points);
+    let table = table(bank, points);
     Some(view! {
         <section class="group" data-test="over-time">
             <h2>"Over time"</h2>

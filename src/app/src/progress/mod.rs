@@ -10,7 +10,7 @@ mod mastered;
 mod ready;
 
 use crate::{
-    browser::{clock, files},
+    browser::{breath::Sliced, clock, files},
     log::log,
     parts::{
         announce::announcer,
@@ -18,11 +18,11 @@ use crate::{
         page::Page,
     },
     place::Place,
-    questions::{Questions, Ready, prepare, studied},
+    questions::{Questions, Ready, Studied, following, prepare, studied},
 };
 use leptos::prelude::*;
 use record::folds;
-use study::mastery::Mastery;
+use study::mastery::{Mastery, Readiness};
 
 /// The screen.
 #[component]
@@ -35,27 +35,34 @@ pub fn ProgressScreen() -> impl IntoView {
     }
 }
 
-/// Each section is worked out when it is its turn: a record of years takes a while.
+/// How the student stands comes first; each further section is worked out when it
+/// is its turn: a record of years takes a while.
 #[component]
 fn Progress(questions: Questions) -> impl IntoView {
     take_turns(0);
     view! {
-        <InTurn><Standing questions /></InTurn>
-        <InTurn>{grown::over_time(questions, &studied(questions))}</InTurn>
+        {following(questions, "q-space-standing", stand, standing)}
+        <InTurn>{grown::over_time(questions)}</InTurn>
         <InTurn>{calendar::calendar(&studied(questions))}</InTurn>
-        <InTurn>{calibrated::calibration(&studied(questions))}</InTurn>
+        <InTurn>{calibrated::calibration(questions)}</InTurn>
         <InTurn><Remarks questions /><Export /></InTurn>
     }
 }
 
 /// What can be said today.
-#[component]
-fn Standing(questions: Questions) -> impl IntoView {
-    let now = studied(questions);
-    let mastery = Mastery::of(questions.items(), &now.tries);
+type Standing = (Mastery, Readiness);
+
+async fn stand(questions: Questions, now: &Studied, work: &mut Sliced) -> Standing {
+    let mastery = Mastery::of(questions.items(), &now.shown.tries);
+    work.rest().await;
+    let readiness = ready::forecast(questions, now, &mastery);
+    (mastery, readiness)
+}
+
+fn standing(_: Questions, now: &Studied, (mastery, readiness): &Standing) -> impl IntoView + use<> {
     view! {
-        {ready::readiness(questions, &now, &mastery)}
-        {mastered::by_competency(&mastery)}
+        {ready::readiness(now.plan.pass, readiness)}
+        {mastered::by_competency(mastery)}
     }
 }
 

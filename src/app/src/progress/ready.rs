@@ -15,17 +15,17 @@ use study::mastery::{Mastery, Readiness, Target};
 /// How many questions the form has that readiness is about.
 const ITEMS: usize = 100;
 
-/// The section of readiness.
-pub fn readiness(
-    questions: Questions,
-    studied: &Studied,
-    mastery: &Mastery,
-) -> impl IntoView + use<> {
+/// How ready a student is who stands like this.
+pub fn forecast(questions: Questions, studied: &Studied, mastery: &Mastery) -> Readiness {
     let target = Target {
         items: ITEMS,
         percent: u32::from(studied.plan.pass),
     };
-    let readiness = Readiness::of(questions.items(), mastery, target, studied.today);
+    Readiness::of(questions.items(), mastery, target, studied.today)
+}
+
+/// The section of readiness, with the programme's per cent to pass.
+pub fn readiness(pass: u8, readiness: &Readiness) -> impl IntoView + use<> {
     let band = readiness.band.map(|band| {
         view! { <p class="q-band" data-test="band">{capital(band.words())}</p> }
     });
@@ -52,7 +52,6 @@ pub fn readiness(
         view! { <li>{icon(mark)} <span>{says} ": " {gate.words.clone()}</span></li> }
     });
     let gates = gates.collect_view();
-    let pass = studied.plan.pass;
     let number = readiness.rounded.map(|number| {
         view! { <p>"In numbers, rounded to 5: " {number} " %."</p> }
     });

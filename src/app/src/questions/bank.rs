@@ -1,9 +1,10 @@
 //! All questions, made ready in the background in short slices, so that the
 //! page answers every touch meanwhile. They stay until the page is closed.
 
-use super::item::item;
+use super::{item::item, studied};
 use crate::{
     browser::breath::{self, Sliced},
+    log::{OpenLog, log},
     taught::{catalogue, standard},
 };
 use clinic::Clinic;
@@ -92,11 +93,11 @@ pub fn prepare() {
             standard().for_ever(),
             Blueprint::of(&catalogue().competencies),
         );
-        spawn_local(make_ready(clinic, blueprint));
+        spawn_local(make_ready(clinic, blueprint, log()));
     }
 }
 
-async fn make_ready(clinic: &'static Clinic, blueprint: Blueprint) {
+async fn make_ready(clinic: &'static Clinic, blueprint: Blueprint, log: OpenLog) {
     breath::take().await;
     let mut work = Sliced::begun();
     let written = Bank::in_slices(clinic, &mut async || work.rest().await).await;
@@ -111,6 +112,8 @@ async fn make_ready(clinic: &'static Clinic, blueprint: Blueprint) {
         // Nobody else makes them.
         let _ = all.set(questions);
     });
+    // Whoever asks for them asks for the record over them in the same breath.
+    studied::fold(log, Questions(()), &mut work).await;
     HERE.with(|here| here.set(true));
 }
 

@@ -2,7 +2,9 @@
 //!
 //! - `bank`: all questions, made ready in the background
 //! - `item`: a question as measurement sees it
-//! - `studied`: what the record says of a student, over all questions
+//! - `shown`: what a student has shown and remembers, kept up with the record
+//! - `studied`: how a student stands by it on the day of study
+//! - `following`: what follows from that, worked out once for all screens
 //! - `plan`: the examination day, the minutes a day, the pass mark
 //! - `days`: days of study in words
 //! - `given`: an answer as the record keeps it
@@ -19,16 +21,19 @@ pub mod ask;
 mod bank;
 pub mod days;
 mod draft;
+mod following;
 mod given;
 mod hint;
 mod item;
 pub mod plan;
+mod shown;
 mod studied;
 pub mod told;
 
 pub use aside::SetAside;
 pub use bank::{Questions, Ready, prepare, questions};
 pub use draft::{Draft, Kept};
+pub use following::following;
 pub use given::{answer, given, verdict};
 pub use hint::{Hint, hint};
 pub use studied::{Studied, studied};

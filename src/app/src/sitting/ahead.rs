@@ -1,12 +1,10 @@
 //! On Today: what is due, what comes next, and how much is coming.
 
 use crate::{
-    parts::{
-        fold::Fold,
-        gradually::{InTurn, take_turns},
-    },
+    browser::breath::Sliced,
+    parts::fold::Fold,
     place::Place,
-    questions::{Questions, Ready, Studied, days, studied},
+    questions::{Questions, Studied, days, following, prepare, questions},
 };
 use leptos::prelude::*;
 use study::memory::{DayLoad, Outlook, Queue};
@@ -14,26 +12,49 @@ use study::memory::{DayLoad, Outlook, Queue};
 /// What is due and what is coming, once the questions are ready.
 #[component]
 pub fn Ahead() -> impl IntoView {
-    view! {
-        <Ready show=|questions| {
-            take_turns(0);
-            view! { <InTurn><Due questions /></InTurn> }
-        } />
+    prepare();
+    move || match questions() {
+        Some(questions) => following(questions, "q-ahead", coming, draw).into_any(),
+        None => view! {
+            <div class="q-ahead" aria-busy="true">
+                <p class="q-note" data-test="questions-awaited">"Getting the questions ready…"</p>
+            </div>
+        }
+        .into_any(),
     }
 }
 
-#[component]
-fn Due(questions: Questions) -> impl IntoView {
-    let studied = studied(questions);
+/// What is due, and how much is coming.
+struct Coming {
+    due: usize,
+    seconds: u32,
+    begun: usize,
+    /// Nothing comes where nothing was begun.
+    week: Option<Outlook>,
+}
+
+async fn coming(questions: Questions, studied: &Studied, work: &mut Sliced) -> Coming {
+    let (bank, memory) = (questions.items(), &studied.shown.memory);
+    let (schedule, today) = (&studied.schedule, studied.today);
     let budget = studied.plan.minutes * 60;
-    let (queue, _) = Queue::within(
-        questions.items(),
-        &studied.memory,
-        &studied.schedule,
-        studied.today,
-        budget,
-    );
-    let begun = studied.memory.known().count();
+    let (queue, _) = Queue::within(bank, memory, schedule, today, budget);
+    work.rest().await;
+    let begun = memory.known().count();
+    let mut pause = async || work.rest().await;
+    let week = match begun {
+        0 => None,
+        _ => Some(Outlook::in_slices(bank, memory, schedule, today, 7, None, &mut pause).await),
+    };
+    Coming {
+        due: queue.due.len(),
+        seconds: queue.pressing_seconds(),
+        begun,
+        week,
+    }
+}
+
+fn draw(questions: Questions, studied: &Studied, coming: &Coming) -> impl IntoView + use<> {
+    let begun = coming.begun;
     let all = questions.items().items().len();
     let examination = studied
         .plan
@@ -44,7 +65,7 @@ fn Due(questions: Questions) -> impl IntoView {
     let remarks = remarks.map(|words| view! { <p class="q-note">{words.clone()}</p> });
     view! {
         <div class="q-ahead" data-test="ahead">
-            <p data-test="due">{due_words(queue.due.len(), queue.pressing_seconds())}</p>
+            <p data-test="due">{due_words(coming.due, coming.seconds)}</p>
             <p class="q-note">{begun} " of " {all} " questions begun. "
                 {examination.clone()} " "
                 <a href=Place::Plan.fragment() data-test="to-plan">
@@ -52,7 +73,7 @@ fn Due(questions: Questions) -> impl IntoView {
                 </a>
             </p>
             {remarks.collect_view()}
-            {(begun > 0).then(|| forecast(questions, &studied))}
+            {coming.week.as_ref().map(forecast)}
         </div>
     }
 }
@@ -66,15 +87,7 @@ fn due_words(due: usize, seconds: u32) -> String {
 }
 
 /// Reviews in the coming week as bars, with the numbers behind them.
-fn forecast(questions: Questions, studied: &Studied) -> AnyView {
-    let outlook = Outlook::of(
-        questions.items(),
-        &studied.memory,
-        &studied.schedule,
-        studied.today,
-        7,
-        None,
-    );
+fn forecast(outlook: &Outlook) -> AnyView {
     let most = outlook
         .days
         .iter()

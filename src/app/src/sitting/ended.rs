@@ -25,7 +25,7 @@ pub fn Ended(
     let own = own(play, studied.today);
     let summary = Summary::of(
         questions.items(),
-        &studied.memory,
+        &studied.shown.memory,
         &studied.schedule,
         &own,
         studied.today,

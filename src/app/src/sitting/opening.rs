@@ -100,7 +100,7 @@ pub fn composed(questions: Questions, studied: &Studied, length: Length) -> Sitt
     };
     compose(
         questions.items(),
-        &studied.memory,
+        &studied.shown.memory,
         &studied.schedule,
         &wanted,
     )
@@ -164,7 +164,7 @@ fn Composed(questions: Questions, length: Length) -> impl IntoView {
 /// The day on which the next review falls due.
 fn next_due(questions: Questions, studied: &Studied) -> Option<study::day::Day> {
     let bank = questions.items();
-    let due = studied.memory.known().map(|(place, trace)| {
+    let due = studied.shown.memory.known().map(|(place, trace)| {
         let (day, _) = studied.schedule.due(bank.hash(place), trace);
         day
     });

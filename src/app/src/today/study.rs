@@ -2,7 +2,7 @@
 //! as the part that knows it has arrived in the background.
 
 use crate::{
-    areas::{Area, Draw},
+    areas::{Area, Draw, Stopped},
     book::{Arrival, Book},
     log::log,
     parts::icon::{Icon, icon},
@@ -93,24 +93,25 @@ fn Later() -> impl IntoView {
     }
 }
 
-/// What is due, drawn by the part of study once it is here.
+/// What is due, drawn by the part of study once it is here. Its place is kept
+/// free until then, so that nothing moves under a finger.
 #[component]
 fn WhatIsDue() -> impl IntoView {
-    let draw = RwSignal::new(None::<Draw>);
+    let draw = RwSignal::new(None::<Result<Draw, Stopped>>);
     let book: Book = expect_context();
     let arrival = book.arrival();
     Effect::new(move |_| {
         if arrival.get() == Arrival::Here {
             leptos::task::spawn_local(async move {
-                if let Ok(here) = Area::Study.open().await {
-                    // Today may be left by now.
-                    draw.try_set(Some(here));
-                }
+                let here = Area::Study.open().await;
+                // Today may be left by now.
+                draw.try_set(Some(here));
             });
         }
     });
-    move || {
-        draw.get()
-            .map(|draw| draw(Place::Today, Signal::stored(Place::Today)))
+    move || match (draw.get(), arrival.get()) {
+        (Some(Ok(draw)), _) => draw(Place::Today, Signal::stored(Place::Today)),
+        (Some(Err(_)), _) | (_, Arrival::Stopped(_)) => ().into_any(),
+        _ => view! { <div class="q-ahead" aria-busy="true"></div> }.into_any(),
     }
 }

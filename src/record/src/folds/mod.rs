@@ -2,6 +2,7 @@
 
 mod class;
 mod competency;
+mod evidence;
 mod forms;
 mod lessons;
 mod mixes;
@@ -12,10 +13,11 @@ mod unknown;
 
 pub use class::{Assigned, Begun, assigned, assignments, skills_checked};
 pub use competency::{Tally, by_competency};
+pub use evidence::{Answered, Evidence, evidence};
 pub use forms::{Form, form, forms};
 pub use lessons::lessons_read;
 pub use mixes::{Mixed, mixes};
-pub use questions::{Answered, Study, aside, evidence, study, study_under_way};
+pub use questions::{Study, aside, study, study_under_way};
 pub use settings::settings;
 pub use sittings::{Finish, FinishedCase, Sitting, finished_cases, sitting, under_way};
 pub use unknown::unknown_kinds;

@@ -1,59 +1,13 @@
-//! Questions that were answered, the sittings they were answered in, and the
-//! questions that were set aside.
+//! The sittings that questions were answered in, and the questions that were
+//! set aside.
 
-use std::collections::{BTreeMap, BTreeSet, HashMap};
+use std::collections::BTreeMap;
 
 use crate::event::Event;
 use crate::moment::Moment;
 use crate::study::QuestionAnswered;
 use crate::values::SittingId;
 use crate::what::What;
-
-/// An answer, and when it was given.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub struct Answered<'e> {
-    /// When.
-    pub at: Moment,
-    /// The answer.
-    pub answer: &'e QuestionAnswered,
-}
-
-/// The answers that are evidence, in the order of the record: all that were
-/// given in sittings, and of each form that was handed in the last answer to
-/// each question. What was answered in a form under way may still change.
-pub fn evidence(events: &[Event]) -> Vec<Answered<'_>> {
-    let (mut forms, mut finished) = (BTreeSet::new(), BTreeSet::new());
-    for event in events {
-        match &event.what {
-            What::FormBegun(it) => {
-                forms.insert(it.form);
-            }
-            What::FormFinished(it) => {
-                finished.insert(it.form);
-            }
-            _ => {}
-        }
-    }
-    let mut found: Vec<Option<Answered<'_>>> = Vec::new();
-    let mut in_forms: HashMap<(SittingId, &str), usize> = HashMap::new();
-    for event in events {
-        let What::QuestionAnswered(answer) = &event.what else {
-            continue;
-        };
-        if forms.contains(&answer.sitting) {
-            if !finished.contains(&answer.sitting) {
-                continue;
-            }
-            let key = (answer.sitting, answer.question.as_str());
-            if let Some(earlier) = in_forms.insert(key, found.len()) {
-                found[earlier] = None;
-            }
-        }
-        let at = event.at;
-        found.push(Some(Answered { at, answer }));
-    }
-    found.into_iter().flatten().collect()
-}
 
 /// A sitting of questions, with everything needed to go on with it.
 #[derive(Debug, Clone, PartialEq, Eq)]
