@@ -18,10 +18,7 @@ use crate::{
 use catalogue::kinetics::{Kinetics, Use};
 use clinic::numbers::exercises::Family;
 use leptos::prelude::*;
-use record::{
-    Event, Moment, Verdict, What,
-    folds::{self, Mixed},
-};
+use record::{Event, MixHandedOver, Moment, QuestionAnswered, Verdict, What, folds};
 
 /// How many things done lately are shown.
 const LATELY: usize = 5;
@@ -113,25 +110,33 @@ fn ToMix() -> impl IntoView {
         .collect_view()
 }
 
-/// How many exercises of a family were answered, and how many of them right.
-fn tally(events: &[Event], family: Family) -> (u32, u32) {
-    let own = format!("{NUMBERS}.{}.", family.id());
-    let (mut all, mut right) = (0, 0);
-    for event in events {
-        if let What::QuestionAnswered(it) = &event.what
-            && it.question.starts_with(&own)
-        {
-            all += 1;
-            right += u32::from(it.verdict == Verdict::Right);
+/// The answers to exercises, each with when it was given and the family.
+fn exercises(events: &[Event]) -> impl Iterator<Item = (Moment, &QuestionAnswered, Family)> {
+    events.iter().filter_map(|event| match &event.what {
+        What::QuestionAnswered(it) => {
+            let rest = it.question.strip_prefix(NUMBERS)?.strip_prefix('.')?;
+            let family = Family::with_id(rest.split_once('.')?.0)?;
+            Some((event.at, it, family))
+        }
+        _ => None,
+    })
+}
+
+/// How many exercises of each family were answered, and how many of them right.
+fn tallies(events: &[Event]) -> Vec<(Family, u32, u32)> {
+    let mut tallies: Vec<_> = Family::ALL.map(|family| (family, 0, 0)).into();
+    for (_, answer, family) in exercises(events) {
+        for (_, all, right) in tallies.iter_mut().filter(|(each, ..)| *each == family) {
+            *all += 1;
+            *right += u32::from(answer.verdict == Verdict::Right);
         }
     }
-    (all, right)
+    tallies
 }
 
 #[component]
 fn ToWork() -> impl IntoView {
-    let row = |family: Family| {
-        let (all, right) = log().look(|events| tally(events, family));
+    let row = |(family, all, right): (Family, u32, u32)| {
         // The next that was not drawn yet.
         let to = Place::Exercise(family.id().into(), u64::from(all) + 1);
         let note = (all > 0).then(|| format!("{right} of {all} right"));
@@ -145,7 +150,8 @@ fn ToWork() -> impl IntoView {
             </li>
         }
     };
-    view! { <ul class="rows bench-families">{Family::ALL.map(row).collect_view()}</ul> }
+    let rows = log().look(tallies).into_iter().map(row).collect_view();
+    view! { <ul class="rows bench-families">{rows}</ul> }
 }
 
 /// Something that was done, ready to be shown.
@@ -156,36 +162,46 @@ struct Deed {
     place: Place,
 }
 
-fn mixed(it: Mixed) -> Deed {
+fn mixed(at: Moment, mix: &MixHandedOver) -> Deed {
     Deed {
-        at: it.at,
+        at,
         name: catalogue()
-            .item_name(&it.mix.material.as_str().into())
+            .item_name(&mix.material.as_str().into())
             .to_string(),
-        says: format!("{}, {}", word(it.mix.verdict), it.mix.per_cent),
-        place: Place::Mix(it.mix.material.as_str().into(), Some(it.mix.usage)),
+        says: format!("{}, {}", word(mix.verdict), mix.per_cent),
+        place: Place::Mix(mix.material.as_str().into(), Some(mix.usage.clone())),
     }
 }
 
+fn worked(at: Moment, answer: &QuestionAnswered, family: Family) -> Deed {
+    Deed {
+        at,
+        name: family.name().into(),
+        says: word(answer.verdict).into(),
+        place: Place::Exercise(family.id().into(), answer.wording),
+    }
+}
+
+/// The last of all that was done, the latest first.
 fn lately(events: &[Event]) -> Vec<Deed> {
-    let mut deeds: Vec<Deed> = folds::mixes(events).into_iter().map(mixed).collect();
-    let exercises = events.iter().filter_map(|event| match &event.what {
-        What::QuestionAnswered(it) => {
-            let rest = it.question.strip_prefix(NUMBERS)?.strip_prefix('.')?;
-            let family = Family::with_id(rest.split('.').next()?)?;
-            Some(Deed {
-                at: event.at,
-                name: family.name().into(),
-                says: word(it.verdict).into(),
-                place: Place::Exercise(family.id().into(), it.wording),
-            })
-        }
+    let mixes = events.iter().filter_map(|event| match &event.what {
+        What::MixHandedOver(mix) => Some((event.at, mix)),
         _ => None,
     });
-    deeds.extend(exercises);
-    deeds.sort_by_key(|deed| std::cmp::Reverse(deed.at.utc_ms));
-    deeds.truncate(LATELY);
-    deeds
+    let mixes = last_of(mixes, |(at, _)| *at);
+    let exercises = last_of(exercises(events), |(at, ..)| *at);
+    let mixes = mixes.into_iter().map(|(at, mix)| mixed(at, mix));
+    let exercises = exercises.into_iter();
+    let exercises = exercises.map(|(at, answer, family)| worked(at, answer, family));
+    last_of(mixes.chain(exercises), |deed| deed.at)
+}
+
+/// As many as are shown, the latest first; of one moment, those that come first.
+fn last_of<T>(all: impl Iterator<Item = T>, at: impl Fn(&T) -> Moment) -> Vec<T> {
+    let mut all: Vec<T> = all.collect();
+    all.sort_by_key(|it| std::cmp::Reverse(at(it).utc_ms));
+    all.truncate(LATELY);
+    all
 }
 
 #[component]

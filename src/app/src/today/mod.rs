@@ -15,27 +15,24 @@ use crate::{
     place::{ClassPlace, Place},
 };
 use leptos::prelude::*;
-use record::folds;
+use next::{Met, Open};
 
 /// The screen.
 #[component]
 pub fn TodayScreen() -> impl IntoView {
-    let fresh = log().memo(|events| {
-        folds::lessons_read(events).is_empty()
-            && folds::under_way(events).is_empty()
-            && folds::finished_cases(events).is_empty()
-    });
+    let met = log().memo(Met::of);
+    let fresh = Memo::new(move |_| met.with(Met::nothing));
     view! {
         <Page title="Today">
             {move || fresh.get().then(welcome)}
             <div class="cards">
                 <assigned::Assignments />
                 <study::Study />
-                <UnderWay />
-                <NextLesson />
-                <NextCase />
+                <UnderWay met />
+                <NextLesson met />
+                <NextCase met />
             </div>
-            <AllDone />
+            <AllDone met />
             <p class="today-further">
                 <a href=Place::Class(ClassPlace::Assignments).fragment() data-test="to-assignments">
                     "Assignments, and opening one by its code"
@@ -81,14 +78,16 @@ fn card(
 
 /// Cases that wait to be gone on with, the latest first.
 #[component]
-fn UnderWay() -> impl IntoView {
+fn UnderWay(met: Memo<Met>) -> impl IntoView {
     let book: Book = expect_context();
-    let open = log().memo(|events| {
-        let sittings = folds::under_way(events).into_iter().rev();
-        let short = sittings.map(|it| (it.case, it.seed, it.with, it.answers.len()));
-        short.collect::<Vec<_>>()
-    });
-    let one = move |(case, seed, with, answers): (String, u64, Option<String>, usize)| {
+    let open = Memo::new(move |_| met.with(|met| met.open.clone()));
+    let one = move |it: Open| {
+        let Open {
+            case,
+            seed,
+            with,
+            answers,
+        } = it;
         let mut cases = book.outline().cases.iter();
         let frame = cases.find(|it| it.id.as_str() == case)?;
         let place = Place::of_sitting(&case, seed, with.as_deref());
@@ -111,9 +110,9 @@ fn UnderWay() -> impl IntoView {
 
 /// The next lesson that was not read.
 #[component]
-fn NextLesson() -> impl IntoView {
+fn NextLesson(met: Memo<Met>) -> impl IntoView {
     let book: Book = expect_context();
-    let next = log().memo(move |events| next::lesson(book.outline(), events));
+    let next = Memo::new(move |_| met.with(|met| next::lesson(book.outline(), met)));
     move || {
         let lesson = next.get()?;
         let minutes = format!("{} min", lesson.minutes);
@@ -131,9 +130,9 @@ fn NextLesson() -> impl IntoView {
 
 /// The next case that was never begun.
 #[component]
-fn NextCase() -> impl IntoView {
+fn NextCase(met: Memo<Met>) -> impl IntoView {
     let book: Book = expect_context();
-    let next = log().memo(move |events| next::case(book.outline(), events));
+    let next = Memo::new(move |_| met.with(|met| next::case(book.outline(), met)));
     move || {
         let frame = next.get()?;
         let place = Place::Case(frame.id.clone(), 1, None);
@@ -151,12 +150,14 @@ fn NextCase() -> impl IntoView {
 
 /// Said when nothing is left that was never met.
 #[component]
-fn AllDone() -> impl IntoView {
+fn AllDone(met: Memo<Met>) -> impl IntoView {
     let book: Book = expect_context();
-    let done = log().memo(move |events| {
-        folds::under_way(events).is_empty()
-            && next::lesson(book.outline(), events).is_none()
-            && next::case(book.outline(), events).is_none()
+    let done = Memo::new(move |_| {
+        met.with(|met| {
+            met.open.is_empty()
+                && next::lesson(book.outline(), met).is_none()
+                && next::case(book.outline(), met).is_none()
+        })
     });
     move || {
         done.get().then(|| {
