@@ -1,6 +1,6 @@
 //! Measures how soon the page answers on a slow phone, with the full catalogue
-//! and a record of 10,000 events, and prints each time beside its budget.
-//! `cargo site bench` runs this.
+//! and a record of 10,000 events, and prints each time beside its budget: to open
+//! each screen, and to type each letter of a search. `cargo site bench` runs this.
 
 use anyhow::{Context, Result};
 use record::{
@@ -33,6 +33,9 @@ const APART: i64 = 90 * 86_400_000 / EVENTS as i64;
 /// Milliseconds from asking for a screen to its next paint. What lies below
 /// the first screenful may be drawn after it, in slices.
 const BUDGET: f64 = 100.0;
+
+/// What is typed into the search over everything, letter by letter.
+const TYPED: &str = "spoon exc";
 
 /// Each screen that is opened, and what it is called here.
 const SCREENS: [(&str, &str); 22] = [
@@ -86,15 +89,49 @@ async fn main() -> Result<()> {
             open(&page, "#/no-such-place").await?;
             times.push(open(&page, address).await?);
         }
-        times.sort_by(f64::total_cmp);
-        let took = times[TIMES / 2];
-        let verdict = if took <= BUDGET { "within" } else { "OVER" };
-        println!(
-            "{:<44} {took:>6.0} ms {verdict:>6} {BUDGET}",
-            format!("open {name}")
-        );
+        tell(&format!("open {name}"), times);
+    }
+    let letters: Vec<char> = TYPED.chars().collect();
+    let mut times = vec![Vec::new(); letters.len()];
+    for _ in 0..TIMES {
+        open(&page, "#/no-such-place").await?;
+        open(&page, "#/find").await?;
+        page.tap(&hook("find")).await?;
+        for (letter, times) in letters.iter().zip(&mut times) {
+            times.push(letter_typed(&page, *letter).await?);
+        }
+    }
+    for (at, times) in times.into_iter().enumerate() {
+        let words: String = letters[..=at].iter().collect();
+        tell(&format!("type the last letter of '{words}'"), times);
     }
     page.quit().await
+}
+
+/// Prints the median beside the budget.
+fn tell(what: &str, mut times: Vec<f64>) {
+    times.sort_by(f64::total_cmp);
+    let took = times[times.len() / 2];
+    let verdict = if took <= BUDGET { "within" } else { "OVER" };
+    println!("{what:<44} {took:>6.0} ms {verdict:>6} {BUDGET}");
+}
+
+/// Types a letter where the keyboard is, and gives the milliseconds from the
+/// key to the paint of what it changed.
+async fn letter_typed(page: &Page, letter: char) -> Result<f64> {
+    let watch = "globalThis.took = undefined;
+         addEventListener('input', (event) => requestAnimationFrame(() => {
+           const after = new MessageChannel();
+           after.port1.onmessage = () => globalThis.took = performance.now() - event.timeStamp;
+           after.port2.postMessage(0);
+         }), { once: true, capture: true });";
+    page.run(watch).await?;
+    page.type_text(&letter.to_string()).await?;
+    page.until("the letter to be painted", "globalThis.took !== undefined")
+        .await?;
+    page.value("globalThis.took")
+        .await
+        .context("The time was not taken.")
 }
 
 /// Asks for a screen, and gives the milliseconds until it has been painted.
