@@ -14,6 +14,7 @@ use crate::{
 use catalogue::cases::{CaseFrame, Level};
 use leptos::prelude::*;
 use record::{Event, Moment, folds};
+use std::collections::BTreeMap;
 
 /// The seed of the next patient of a frame: the first that was not begun.
 pub fn next_seed(events: &[Event], frame: &str) -> u64 {
@@ -43,27 +44,40 @@ struct Done {
     last: Option<Moment>,
 }
 
-impl Done {
-    fn of(events: &[Event], frame: &str) -> Self {
-        let finished: Vec<_> = folds::finished_cases(events)
-            .into_iter()
-            .filter(|it| it.case == frame)
-            .map(|it| it.finish)
-            .collect();
+impl Default for Done {
+    /// Nothing yet.
+    fn default() -> Self {
         Self {
-            under_way: folds::under_way(events)
-                .into_iter()
-                .rfind(|it| it.case == frame)
-                .map(|it| (it.seed, it.with)),
-            next: next_seed(events, frame),
-            best: finished
-                .iter()
-                .map(|it| it.per_cent.get())
-                .max()
-                .unwrap_or(0),
-            last: finished.iter().map(|it| it.at).max(),
-            finished: finished.len(),
+            under_way: None,
+            next: 1,
+            finished: 0,
+            best: 0,
+            last: None,
         }
+    }
+}
+
+impl Done {
+    /// What was done of each frame, by its id: one look at the record for all.
+    fn by_frame(events: &[Event]) -> BTreeMap<String, Self> {
+        let mut all: BTreeMap<String, Self> = BTreeMap::new();
+        for it in folds::finished_cases(events) {
+            let done = all.entry(it.case).or_default();
+            done.met(it.seed);
+            done.finished += 1;
+            done.best = done.best.max(it.finish.per_cent.get());
+            done.last = done.last.max(Some(it.finish.at));
+        }
+        for it in folds::under_way(events) {
+            let done = all.entry(it.case).or_default();
+            done.met(it.seed);
+            done.under_way = Some((it.seed, it.with));
+        }
+        all
+    }
+
+    fn met(&mut self, seed: u64) {
+        self.next = self.next.max(seed.saturating_add(1));
     }
 
     /// In a sentence; none where nothing was done.
@@ -82,9 +96,12 @@ impl Done {
 /// The list of cases.
 #[component]
 pub fn CasesScreen() -> impl IntoView {
-    let group = |of: Level| {
+    let all = log().memo(Done::by_frame);
+    let group = move |of: Level| {
         let frames = catalogue().cases.iter().filter(|it| it.level == of);
-        let rows: Vec<_> = frames.map(|frame| view! { <CaseRow frame /> }).collect();
+        let rows: Vec<_> = frames
+            .map(|frame| view! { <CaseRow frame all /> })
+            .collect();
         (!rows.is_empty()).then(|| {
             view! {
                 <section class="group">
@@ -131,9 +148,9 @@ fn line(
 }
 
 #[component]
-fn CaseRow(frame: &'static CaseFrame) -> impl IntoView {
+fn CaseRow(frame: &'static CaseFrame, all: Memo<BTreeMap<String, Done>>) -> impl IntoView {
     let id = frame.id.as_str();
-    let done = log().memo(move |events| Done::of(events, id));
+    let done = Memo::new(move |_| all.with(|all| all.get(id).cloned().unwrap_or_default()));
     let to = move || {
         done.with(|done| match &done.under_way {
             Some((seed, with)) => Place::of_sitting(id, *seed, with.as_deref()),

@@ -5,6 +5,7 @@ use super::results::Result;
 use crate::{
     browser::{address::Address, focus},
     parts::{
+        gradually::in_turn,
         icon::{Icon, icon},
         page::Page,
     },
@@ -17,6 +18,9 @@ use catalogue::{
 };
 use leptos::prelude::*;
 use std::cell::RefCell;
+
+/// How many results are drawn before a letter is painted: more than a phone shows.
+const AT_ONCE: usize = 8;
 
 /// The search over everything.
 #[component]
@@ -45,10 +49,10 @@ pub fn FindScreen(
             MOST => format!("The {MOST} nearest are shown"),
             many => format!("{many} found"),
         };
-        let rows = found.into_iter().map(|found| view! { <Result found /> });
+        let rows = in_turn(found, AT_ONCE, |found| view! { <Result found /> });
         view! {
             <p class="count" role="status" data-test="find-count">{said}</p>
-            <ol class="rows found" data-test="found">{rows.collect_view()}</ol>
+            <ol class="rows found" data-test="found">{rows}</ol>
         }
         .into_any()
     };

@@ -17,7 +17,8 @@ struct Feasible {
 
 /// What is feasible by what is set.
 pub fn feasible(questions: Questions) -> impl IntoView {
-    following(questions, "q-feasible", work_out, draw)
+    let says = "Working out what is feasible…";
+    following(questions, "q-feasible", says, work_out, draw)
 }
 
 async fn work_out(questions: Questions, studied: &Studied, work: &mut Sliced) -> Feasible {

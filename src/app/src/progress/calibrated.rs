@@ -10,7 +10,7 @@ use study::memory::{Bin, Calibration, Fit, Recalibration};
 
 /// The section.
 pub fn calibration(questions: Questions) -> impl IntoView {
-    following(questions, "q-space", work_out, draw)
+    following(questions, "q-space-tall", super::WORKING, work_out, draw)
 }
 
 type Judged = (Calibration, Recalibration);

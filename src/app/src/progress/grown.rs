@@ -61,7 +61,7 @@ async fn points(questions: Questions, studied: &Studied, work: &mut Sliced) -> V
 /// The section, where there is enough to be drawn.
 pub fn over_time(questions: Questions) -> Option<impl IntoView> {
     let enough = studied(questions).shown.tries.count() >= THIN;
-    enough.then(|| following(questions, "q-space", points, draw))
+    enough.then(|| following(questions, "q-space", super::WORKING, points, draw))
 }
 
 /// One line over all, with its interval, and the table behind it.

@@ -41,13 +41,16 @@ pub fn ProgressScreen() -> impl IntoView {
 fn Progress(questions: Questions) -> impl IntoView {
     take_turns(0);
     view! {
-        {following(questions, "q-space-standing", stand, standing)}
+        {following(questions, "q-space-standing", WORKING, stand, standing)}
         <InTurn>{grown::over_time(questions)}</InTurn>
         <InTurn>{calendar::calendar(&studied(questions))}</InTurn>
         <InTurn>{calibrated::calibration(questions)}</InTurn>
         <InTurn><Remarks questions /><Export /></InTurn>
     }
 }
+
+/// Said where a figure is still being worked out.
+const WORKING: &str = "Working it out…";
 
 /// What can be said today.
 type Standing = (Mastery, Readiness);

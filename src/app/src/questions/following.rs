@@ -45,11 +45,12 @@ impl Following {
 type Found<T> = (Rc<Studied>, Rc<T>);
 
 /// Draws what `work` makes of the standing: at once if that is known, else
-/// once it is worked out. Until then `space` keeps the place free, so that
-/// nothing moves when it comes.
+/// once it is worked out. Until then a place of the class `space` says what is
+/// done and is kept free, so that nothing moves when it comes.
 pub fn following<T: 'static, V: IntoView + 'static>(
     questions: Questions,
     space: &'static str,
+    says: &'static str,
     work: impl AsyncFnOnce(Questions, &Studied, &mut Sliced) -> T + 'static,
     draw: impl Fn(Questions, &Studied, &T) -> V + Send + 'static,
 ) -> impl IntoView {
@@ -73,7 +74,12 @@ pub fn following<T: 'static, V: IntoView + 'static>(
     move || {
         found.with(|found| match found {
             Some((studied, made)) => draw(questions, studied, made).into_any(),
-            None => view! { <div class=space aria-busy="true"></div> }.into_any(),
+            None => view! {
+                <div class=space aria-busy="true">
+                    <p class="q-note">{says}</p>
+                </div>
+            }
+            .into_any(),
         })
     }
 }

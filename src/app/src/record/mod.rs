@@ -8,6 +8,7 @@ mod settings;
 
 use crate::{
     parts::{
+        gradually::{InTurn, take_turns},
         icon::{Icon, icon},
         page::Page,
     },
@@ -45,14 +46,15 @@ fn Study() -> impl IntoView {
 /// The screen.
 #[component]
 pub fn RecordScreen() -> impl IntoView {
+    take_turns(0);
     view! {
         <Page title="Record">
             <competencies::Competencies />
             <Study />
-            <done::Done />
-            <checked::Checked />
-            <keeping::Keeping />
-            <settings::Settings />
+            <InTurn><done::Done /></InTurn>
+            <InTurn><checked::Checked /></InTurn>
+            <InTurn><keeping::Keeping /></InTurn>
+            <InTurn><settings::Settings /></InTurn>
             <section class="group">
                 <h2 class="stage-label">"Trayward"</h2>
                 <ul class="rows">

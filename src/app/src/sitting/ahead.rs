@@ -9,15 +9,18 @@ use crate::{
 use leptos::prelude::*;
 use study::memory::{DayLoad, Outlook, Queue};
 
+/// Said until anything can be; the same all the while, so that nothing flickers.
+const GETTING_READY: &str = "Getting the questions ready…";
+
 /// What is due and what is coming, once the questions are ready.
 #[component]
 pub fn Ahead() -> impl IntoView {
     prepare();
     move || match questions() {
-        Some(questions) => following(questions, "q-ahead", coming, draw).into_any(),
+        Some(questions) => following(questions, "q-ahead", GETTING_READY, coming, draw).into_any(),
         None => view! {
             <div class="q-ahead" aria-busy="true">
-                <p class="q-note" data-test="questions-awaited">"Getting the questions ready…"</p>
+                <p class="q-note" data-test="questions-awaited">{GETTING_READY}</p>
             </div>
         }
         .into_any(),

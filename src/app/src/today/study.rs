@@ -112,6 +112,11 @@ fn WhatIsDue() -> impl IntoView {
     move || match (draw.get(), arrival.get()) {
         (Some(Ok(draw)), _) => draw(Place::Today, Signal::stored(Place::Today)),
         (Some(Err(_)), _) | (_, Arrival::Stopped(_)) => ().into_any(),
-        _ => view! { <div class="q-ahead" aria-busy="true"></div> }.into_any(),
+        _ => view! {
+            <div class="q-ahead" aria-busy="true">
+                <p class="q-note">"Getting the questions ready…"</p>
+            </div>
+        }
+        .into_any(),
     }
 }
