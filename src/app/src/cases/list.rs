@@ -183,3 +183,52 @@ fn CaseRow(frame: &'static CaseFrame, all: Memo<BTreeMap<String, Done>>) -> impl
         </li>
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use record::{CaseFinished, CaseStarted, Log, MemoryStore, PerCent, SittingId, What, Writer};
+
+    #[test]
+    fn the_next_patient_is_one_that_was_never_begun() {
+        let started = |sitting: u64, case: &str, seed| {
+            What::CaseStarted(CaseStarted {
+                sitting: SittingId(sitting),
+                case: case.into(),
+                seed,
+                with: (seed == 9).then(|| "pregnant".into()),
+                card: None,
+            })
+        };
+        let finished = |sitting: u64, per_cent| {
+            What::CaseFinished(CaseFinished {
+                sitting: SittingId(sitting),
+                per_cent: PerCent::of(per_cent),
+            })
+        };
+        let mut log = Log::open(MemoryStore::new(), Writer(1));
+        for what in [
+            started(1, "a", 7),
+            finished(1, 80),
+            started(2, "a", 3),
+            finished(2, 60),
+            started(3, "b", 4),
+            started(4, "b", 9),
+        ] {
+            let at = Moment {
+                utc_ms: 0,
+                offset_min: 0,
+            };
+            log.append(at, what);
+        }
+        let all = Done::by_frame(log.events());
+        for frame in ["a", "b", "c"] {
+            let done = all.get(frame).cloned().unwrap_or_default();
+            assert_eq!(done.next, next_seed(log.events(), frame), "{frame}");
+        }
+        assert_eq!((all["a"].finished, all["a"].best), (2, 80));
+        assert!(all["a"].under_way.is_none() && all["a"].last.is_some());
+        assert_eq!(all["b"].under_way, Some((9, Some("pregnant".into()))));
+        assert_eq!((all["b"].finished, all["b"].last), (0, None));
+    }
+}
