@@ -1,7 +1,9 @@
 //! An assignment that belongs to other lessons than the page was opened with:
 //! which packs it was set with, and how to come to them.
 
-use super::{in_use::in_use, kept, puts::reopen, taking::OpenFromFile, used};
+use super::{
+    in_use::in_use, kept, offered::FetchFromSite, puts::reopen, taking::OpenFromFile, used,
+};
 use crate::{
     assignments::{bank, read},
     parts::{
@@ -158,7 +160,8 @@ fn use_exactly(packs: &[Pack]) -> Result<(), String> {
 /// Packs that are not on this device as they are needed.
 #[component]
 fn Missing(needs: Vec<(String, u32)>) -> impl IntoView {
-    let lines = needs.into_iter().map(|(id, version)| {
+    let then = Callback::new(|_: Pack| reopen());
+    let lines = needs.into_iter().map(move |(id, version)| {
         let here = kept::one(&id).and_then(|kept| kept.pack.ok());
         let state = match here {
             Some(pack) if pack.version == version => {
@@ -167,14 +170,18 @@ fn Missing(needs: Vec<(String, u32)>) -> impl IntoView {
             Some(pack) => format!("is on this device in version {}", pack.version),
             None => "is not on this device".to_owned(),
         };
-        view! { <li><code>{id.clone()}</code> ", version " {version} ": it " {state} "."</li> }
+        view! {
+            <li>
+                <p><code>{id.clone()}</code> ", version " {version} ": it " {state} "."</p>
+                <FetchFromSite id then />
+            </li>
+        }
     });
-    let then = Callback::new(|_: Pack| reopen());
     view! {
         <Notice tone=Tone::Plain>
             <p data-test="needs">"It was set with a pack that your instructor has to give you:"</p>
             <ul>{lines.collect_view()}</ul>
-            <p>"Open the file of the pack here, then go on with the assignment."</p>
+            <p>"Where the site does not have it, open its file here, then go on with the assignment."</p>
             <OpenFromFile then />
         </Notice>
     }

@@ -20,17 +20,9 @@ pub fn OfferedScreen(
     name: String,
 ) -> impl IntoView {
     let came: RwSignal<Came> = RwSignal::new(None);
-    let file = format!("packs/{name}.json");
-    let says = format!("Fetching {file} from beside this page…");
+    let says = format!("Fetching {} from beside this page…", lies(&name));
     spawn_local(async move {
-        let read = if is_slug(&name) {
-            fetch(&file).await
-        } else {
-            Err(vec![
-                "The link names no pack: names are lower-case words joined by hyphens.".to_owned(),
-            ])
-        };
-        let _ = came.try_set(Some(read));
+        let _ = came.try_set(Some(fetch(&name).await));
     });
     let up = Place::Class(ClassPlace::Write(WritePlace::Packs)).fragment();
     view! {
@@ -41,9 +33,44 @@ pub fn OfferedScreen(
     }
 }
 
+/// The button that fetches a pack which may lie beside the page, and what came
+/// of it.
+#[component]
+pub fn FetchFromSite(
+    /// The id of the pack.
+    id: String,
+    /// What is done with it once it is kept.
+    then: Callback<Pack>,
+) -> impl IntoView {
+    let came: RwSignal<Came> = RwSignal::new(None);
+    let test = format!("fetch-{id}");
+    let take = move |_| {
+        let id = id.clone();
+        spawn_local(async move {
+            let _ = came.try_set(Some(fetch(&id).await));
+        });
+    };
+    view! {
+        <button type="button" class="button button-quiet" data-test=test on:click=take>
+            "Look for it on this site"
+        </button>
+        <Arrived came then=Some(then) />
+    }
+}
+
+/// Where a pack lies beside the page.
+pub fn lies(id: &str) -> String {
+    format!("packs/{id}.json")
+}
+
 /// Fetches a pack from beside the page.
-async fn fetch(file: &str) -> Result<Pack, Vec<String>> {
-    let bytes = beside::fetch(file, MOST_BYTES)
+async fn fetch(id: &str) -> Result<Pack, Vec<String>> {
+    if !is_slug(id) {
+        return Err(vec![
+            "The link names no pack: names are lower-case words joined by hyphens.".to_owned(),
+        ]);
+    }
+    let bytes = beside::fetch(&lies(id), MOST_BYTES)
         .await
         .map_err(|sentence| vec![sentence])?;
     pack::read(&bytes)

@@ -2,6 +2,8 @@
 //! checks say, used, set, taken by a student who has to be given it, and
 //! reported; a hostile one is named and does no harm.
 
+mod beside;
+
 use anyhow::{Context, Result, ensure};
 use catalogue::source::Files;
 use class::{
@@ -9,7 +11,7 @@ use class::{
     bank::Version,
     cases,
     handin::HandIn,
-    pack::{self, Pack, over, place::Kind},
+    pack::{self, Pack, over},
     task::Task,
 };
 use clinic::{Clinic, case::Case};
@@ -149,8 +151,9 @@ fn drawn(clinic: &Clinic, set: &Assignment) -> Result<Case> {
     cases::case(clinic, order, set.seed(Seat(SEAT), 0)).context("no such case")
 }
 
-/// The student is told which pack is needed, opens its file, and uses it.
-async fn take_up(phone: &Page, link: &str, file: &Path) -> Result<()> {
+/// The student is told which pack is needed, opens its file or has it fetched
+/// from the site, and uses it.
+async fn take_up(phone: &Page, link: &str, file: Option<&Path>) -> Result<()> {
     phone.go(link).await?;
     phone.ready().await?;
     phone
@@ -163,7 +166,10 @@ async fn take_up(phone: &Page, link: &str, file: &Path) -> Result<()> {
     phone
         .assert_accessible("an assignment that needs a pack")
         .await?;
-    phone.give_file(&hook("open-pack"), file).await?;
+    match file {
+        Some(file) => phone.give_file(&hook("open-pack"), file).await?,
+        None => By::Tap.take(phone, &hook(&format!("fetch-{PACK}"))).await?,
+    }
     phone.read(&hook("pack-came"), "a procedure").await?;
     By::Tap.take(phone, &hook("keep-pack")).await?;
     phone.read(&hook("needs"), "is on this device").await?;
@@ -186,9 +192,18 @@ async fn from_writing_to_report(look: Look, by: By) -> Result<()> {
 
     let folder = tempfile::tempdir()?;
     let file = folder.path().join("our-practice.json");
-    std::fs::write(&file, &text)?;
+    let file = match by {
+        By::Tap => {
+            std::fs::write(&file, &text)?;
+            Some(file.as_path())
+        }
+        By::Keys => {
+            site.lay(&format!("packs/{PACK}.json"), text.as_bytes())?;
+            None
+        }
+    };
     let phone = Page::at(&site, "", Look::PHONE).await?;
-    take_up(&phone, &link, &file).await?;
+    take_up(&phone, &link, file).await?;
     let case = drawn(&clinic, &set)?;
     let played = play(&phone, &case, SEAT).await?;
     let handed = HandIn::read(&played)?;
@@ -284,60 +299,5 @@ async fn a_hostile_pack_is_named_and_does_no_harm() -> Result<()> {
     assert!(!page.value::<bool>("'harm' in window").await?);
     at(&page, "#/procedures/suture-removal").await?;
     page.see(&hook("lesson")).await?;
-    page.quit().await
-}
-
-/// A pack of one lesson and one preference card, copied from what is built in.
-fn small() -> Result<Pack> {
-    let content = Path::new(env!("CARGO_MANIFEST_DIR")).join("../content");
-    let files = Files::read_folder(&content).map_err(|_| anyhow::anyhow!("no content"))?;
-    let mut pack = Pack::new(PACK, "Our practice", Version(0)).map_err(anyhow::Error::msg)?;
-    for (kind, of, id) in [
-        (Kind::Lesson, "pulp-protection", "our-lesson"),
-        (Kind::Cards, "dam-always", "our-card"),
-    ] {
-        let copied = pack::copy::copied(&files, kind, of, id).context("nothing to copy")?;
-        for (path, text) in copied {
-            let file = pack::PackFile {
-                text,
-                replaces: false,
-            };
-            pack.put(&path, file).map_err(anyhow::Error::msg)?;
-        }
-    }
-    Ok(pack)
-}
-
-#[tokio::test]
-#[ignore = "needs a built site and a browser"]
-async fn a_pack_beside_the_page_opens_by_its_link() -> Result<()> {
-    // Below a path, as a school would lay it.
-    let site = Site::serve_under("/school/").await?;
-    site.lay(&format!("packs/{PACK}.json"), small()?.write().as_bytes())?;
-    let page = Page::at(&site, &format!("#/pack/{PACK}"), Look::PHONE).await?;
-    page.read(&hook("pack-came"), "“Our practice”, version 1 holds")
-        .await?;
-    page.assert_accessible("a pack from this site").await?;
-    By::Tap.take(&page, &hook("keep-pack")).await?;
-    By::Tap.take(&page, &hook("to-pack")).await?;
-    checked(&page, "The checks find nothing wrong.").await?;
-    By::Tap.take(&page, &hook("use-pack")).await?;
-    page.read(&hook("pack-in-use"), "In use, version 1").await?;
-    page.reload().await?;
-    page.ready().await?;
-    for thing in ["#/lessons/our-lesson", "#/cards/our-card"] {
-        at(&page, thing).await?;
-        page.read(&hook("from-pack"), "From the pack “Our practice”")
-            .await?;
-    }
-    ensure!(page.complaints().await?.is_empty());
-    // What is not there, and what names nothing.
-    for (link, words) in [
-        ("#/pack/no-such-pack", "There is no packs/no-such-pack.json"),
-        ("#/pack/No%20Such", "names no pack"),
-    ] {
-        at(&page, link).await?;
-        page.read(&hook("pack-refused"), words).await?;
-    }
     page.quit().await
 }
