@@ -7,12 +7,11 @@ use super::{
     mix::Mix,
     recipe::Recipe,
     units::{Celsius, Seconds},
-    verdict::Finding,
+    verdict::{Fault, Finding},
 };
 use crate::standing::Standing;
 use catalogue::{
     ids::SourceId,
-    items::Shows,
     kinetics::{IfThick, IfThin},
 };
 
@@ -23,18 +22,13 @@ const GRACE: f64 = crate::timing::GRACE as f64;
 /// How far past its working time a mix still passes, in seconds; ours.
 pub(super) const A_LITTLE: f64 = 10.0;
 
-fn finding(
-    mix: &Mix,
-    standing: Standing,
-    takes: u8,
-    shows: Option<Shows>,
-    sentence: String,
-) -> Finding {
+fn finding(mix: &Mix, fault: Fault, standing: Standing, takes: u8, sentence: String) -> Finding {
     Finding {
+        fault,
         standing,
         takes,
         sentence,
-        shows,
+        shows: fault.shows(),
         sources: mix.recipe.mixing.sources.clone(),
     }
 }
@@ -71,7 +65,7 @@ pub(super) fn past(mix: &Mix, left: f64) -> Option<Finding> {
     } else {
         (Standing::Acceptable, 25)
     };
-    let found = finding(mix, standing, takes, Some(Shows::Past), sentence);
+    let found = finding(mix, Fault::Past, standing, takes, sentence);
     Some(of_pace(found, &mix.recipe))
 }
 
@@ -98,7 +92,7 @@ pub(super) fn thinned(mix: &Mix) -> Option<Finding> {
             ),
         )
     };
-    Some(finding(mix, standing, 60, Some(Shows::Past), sentence))
+    Some(finding(mix, Fault::Thinned, standing, 60, sentence))
 }
 
 /// It is thinner or thicker than its use wants.
@@ -111,14 +105,20 @@ pub(super) fn thickness(mix: &Mix) -> Option<Finding> {
         && mix.recipe.part_of_ratio(&mix.mass) < 0.75
     {
         let sentence = format!("{word} because {}. {}", causes::why_thin(mix), harm.because);
-        let mut found = finding(mix, Standing::Unsafe, 100, Some(Shows::Thin), sentence);
+        let mut found = finding(mix, Fault::Thin, Standing::Unsafe, 100, sentence);
         found.sources.clone_from(&harm.sources);
         return Some(found);
     }
     if mix.recipe.mixing.light && mix.mass.lit > 0.0 {
         let sentence =
             "The light was held over it on the pad: it sets there, and not in the tooth.";
-        return Some(finding(mix, Standing::Wrong, 80, None, sentence.into()));
+        return Some(finding(
+            mix,
+            Fault::Lit,
+            Standing::Wrong,
+            80,
+            sentence.into(),
+        ));
     }
     let (standing, takes) = match off.abs() {
         d if d <= 0.55 => return None,
@@ -135,13 +135,13 @@ pub(super) fn thickness(mix: &Mix) -> Option<Finding> {
             "{word} because {}; it should be {wanted}. {mend}",
             causes::why_thin(mix)
         );
-        return Some(finding(mix, standing, takes, Some(Shows::Thin), sentence));
+        return Some(finding(mix, Fault::Thin, standing, takes, sentence));
     }
     let sentence = format!(
         "{word} because {}; it should be {wanted}.",
         causes::why_thick(mix)
     );
-    Some(finding(mix, standing, takes, Some(Shows::Thick), sentence))
+    Some(finding(mix, Fault::Thick, standing, takes, sentence))
 }
 
 /// Too early, too late, or too little time left to place it.
@@ -155,7 +155,7 @@ pub(super) fn moment(mix: &Mix, handed: Handed, left: f64) -> Option<Finding> {
             "Too early: the dentist is ready only {} later, and its working time is over before it is placed.",
             whole(waits)
         );
-        return Some(finding(mix, Standing::Wrong, 60, None, sentence));
+        return Some(finding(mix, Fault::Early, Standing::Wrong, 60, sentence));
     }
     if spare < -GRACE {
         let sentence = format!(
@@ -163,26 +163,38 @@ pub(super) fn moment(mix: &Mix, handed: Handed, left: f64) -> Option<Finding> {
             whole(left),
             whole(handed.placing)
         );
-        return Some(finding(mix, Standing::Wrong, 55, None, sentence));
+        return Some(finding(mix, Fault::Short, Standing::Wrong, 55, sentence));
     }
     if waits > GRACE {
         let sentence = format!(
             "Handed over {} before the dentist is ready; enough working time is left, but it ages on the pad.",
             whole(waits)
         );
-        return Some(finding(mix, Standing::Acceptable, 15, None, sentence));
+        return Some(finding(
+            mix,
+            Fault::Early,
+            Standing::Acceptable,
+            15,
+            sentence,
+        ));
     }
     let late = -early;
     if late > 120.0 {
         let sentence = format!("The dentist waited {} for it: begin sooner.", whole(late));
-        return Some(finding(mix, Standing::Wrong, 50, None, sentence));
+        return Some(finding(mix, Fault::Late, Standing::Wrong, 50, sentence));
     }
     if late > GRACE {
         let sentence = format!(
             "The dentist waited {} for it: begin a little sooner.",
             whole(late)
         );
-        return Some(finding(mix, Standing::Acceptable, 15, None, sentence));
+        return Some(finding(
+            mix,
+            Fault::Late,
+            Standing::Acceptable,
+            15,
+            sentence,
+        ));
     }
     None
 }
@@ -205,13 +217,7 @@ pub(super) fn through(mix: &Mix) -> Option<Finding> {
         mix.recipe.mix_seconds().from,
         mix.recipe.mix_seconds().to,
     );
-    Some(finding(
-        mix,
-        standing,
-        takes,
-        Some(Shows::Unmixed),
-        sentence,
-    ))
+    Some(finding(mix, Fault::Unmixed, standing, takes, sentence))
 }
 
 /// It was worked far longer than its mixing time.
@@ -224,7 +230,13 @@ pub(super) fn worked(mix: &Mix) -> Option<Finding> {
         "It was worked for {}, far beyond {most} s: that uses up working time.",
         Seconds::of(mix.mass.worked).whole()
     );
-    Some(finding(mix, Standing::Acceptable, 12, None, sentence))
+    Some(finding(
+        mix,
+        Fault::Overworked,
+        Standing::Acceptable,
+        12,
+        sentence,
+    ))
 }
 
 /// The first portion was far larger than published.
@@ -246,7 +258,13 @@ pub(super) fn portions(mix: &Mix) -> Option<Finding> {
         mix.recipe.kinetics.powder.name,
         causes::fraction(published),
     );
-    Some(finding(mix, Standing::Acceptable, 12, None, sentence))
+    Some(finding(
+        mix,
+        Fault::LargeLot,
+        Standing::Acceptable,
+        12,
+        sentence,
+    ))
 }
 
 /// It was mixed where water had condensed.
@@ -259,7 +277,7 @@ pub(super) fn wet(mix: &Mix) -> Option<Finding> {
         Celsius::of(mix.bench.degrees),
         mix.room.dew_point(),
     );
-    let found = finding(mix, Standing::Wrong, 55, Some(Shows::Wet), sentence);
+    let found = finding(mix, Fault::Wet, Standing::Wrong, 55, sentence);
     Some(of_pace(found, &mix.recipe))
 }
 
@@ -274,5 +292,11 @@ pub(super) fn stood(mix: &Mix) -> Option<Finding> {
         mix.recipe.kinetics.liquid.name,
         Seconds::of(stood).whole()
     );
-    Some(finding(mix, Standing::Acceptable, 12, None, sentence))
+    Some(finding(
+        mix,
+        Fault::Stood,
+        Standing::Acceptable,
+        12,
+        sentence,
+    ))
 }

@@ -59,6 +59,7 @@ fn of(mix: &Mix, mut found: Vec<Finding>, left: f64) -> Verdict {
     Verdict {
         standing,
         marks,
+        fault: worst.as_ref().map(|worst| worst.fault),
         cause: worst.as_ref().map_or_else(
             || {
                 format!(

@@ -53,5 +53,5 @@ pub use replay::Replay;
 pub use room::Room;
 pub use seen::TestSeen;
 pub use units::{Celsius, Grams, Millimetres, Millis, PerCent, Seconds, Share, Units};
-pub use verdict::Verdict;
+pub use verdict::{Fault, Verdict};
 pub use wanted::Wanted;

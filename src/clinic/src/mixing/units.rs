@@ -33,6 +33,20 @@ macro_rules! units {
             }
         }
 
+        impl From<Milli> for $name {
+            /// From thousandths.
+            fn from(thousandths: Milli) -> Self {
+                Self(thousandths)
+            }
+        }
+
+        impl From<$name> for Milli {
+            /// In thousandths.
+            fn from(unit: $name) -> Self {
+                unit.0
+            }
+        }
+
         impl fmt::Display for $name {
             /// To one decimal at most, with the unit: `22.5 °C`.
             fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
