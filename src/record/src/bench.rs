@@ -2,6 +2,7 @@
 
 use serde::{Deserialize, Serialize};
 
+use crate::study::is_not;
 use crate::values::{PerCent, SittingId, Verdict};
 
 /// A mix was handed over and judged.
@@ -22,6 +23,9 @@ pub struct MixHandedOver {
     pub per_cent: PerCent,
     /// The id of the competency that it speaks for.
     pub competency: String,
+    /// Whether it was looked up first how the material is mixed.
+    #[serde(default, skip_serializing_if = "is_not")]
+    pub hint: bool,
     /// Seconds on the clock of the mix, from the open bench to the hand-over.
     pub seconds: u32,
 }

@@ -26,6 +26,13 @@ pub struct AssignmentTaken {
     pub due: Option<u16>,
     /// How many tasks it has.
     pub tasks: u16,
+    /// Its tasks in a few words.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub about: Option<String>,
+    /// How many minutes all of them take an unhurried student, as far as that
+    /// was known when it was taken up.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub minutes: Option<u16>,
 }
 
 /// A task of an assignment was begun.

@@ -134,6 +134,6 @@ pub struct QuestionSetAside {
     clippy::trivially_copy_pass_by_ref,
     reason = "a test for leaving a field out is handed a reference"
 )]
-fn is_not(flag: &bool) -> bool {
+pub(crate) fn is_not(flag: &bool) -> bool {
     !flag
 }

@@ -7,8 +7,8 @@ use record::folds::{
     by_competency, finished_cases, lessons_read, settings, sitting, under_way, unknown_kinds,
 };
 use record::{
-    CaseAnswered, CaseFinished, CaseStarted, Log, MemoryStore, PerCent, SettingChanged, SittingId,
-    Verdict, What, Writer,
+    CaseAnswered, CaseFinished, CaseStarted, FormBegun, FormFinished, Given, Log, MemoryStore,
+    MixHandedOver, PerCent, QuestionAnswered, SettingChanged, SittingId, Verdict, What, Writer,
 };
 
 const ONE: SittingId = SittingId(1);
@@ -114,6 +114,67 @@ fn the_first_answer_and_the_first_end_count() {
     let counts = Verdict::ALL.map(|verdict| tally.of(verdict));
     assert_eq!(counts, [0, 1, 1, 0]);
     assert_eq!((tally.total(), tally.last), (2, moment(13)));
+}
+
+fn mixed(sitting: SittingId, verdict: Verdict) -> What {
+    What::MixHandedOver(MixHandedOver {
+        sitting,
+        material: "zinc-phosphate".into(),
+        usage: "base".into(),
+        replay: "{}".into(),
+        verdict,
+        per_cent: PerCent::of(80),
+        competency: "mixing".into(),
+        hint: false,
+        seconds: 120,
+    })
+}
+
+fn worked(sitting: SittingId, question: &str, verdict: Verdict) -> What {
+    What::QuestionAnswered(QuestionAnswered {
+        sitting,
+        question: question.into(),
+        wording: 1,
+        competency: "mixing".into(),
+        answer: Given::One("5".into()),
+        verdict,
+        per_cent: PerCent::of(0),
+        hint: false,
+        unsure: false,
+        seconds: 20,
+    })
+}
+
+#[test]
+fn mixes_and_numbers_count_beside_decisions() {
+    let form = SittingId(3);
+    let begun = What::FormBegun(FormBegun {
+        form,
+        questions: vec!["numbers.proportion.2".into()],
+        code: None,
+        minutes: None,
+        pass: PerCent::of(75),
+    });
+    let mut whats = vec![
+        mixed(ONE, Verdict::Acceptable),
+        mixed(ONE, Verdict::Right),
+        mixed(TWO, Verdict::Unsafe),
+        worked(ONE, "numbers.proportion.1", Verdict::Wrong),
+        worked(ONE, "numbers.proportion.1", Verdict::Right),
+        worked(TWO, "proportion.alginate", Verdict::Right),
+        begun,
+        worked(form, "numbers.proportion.2", Verdict::Wrong),
+        worked(form, "numbers.proportion.2", Verdict::Right),
+    ];
+    let counts = |whats: &[What]| {
+        let log = log(whats.to_vec());
+        let tallies = by_competency(log.events());
+        let tally = tallies["mixing"];
+        Verdict::ALL.map(|verdict| tally.of(verdict))
+    };
+    assert_eq!(counts(&whats), [0, 1, 1, 1]);
+    whats.push(What::FormFinished(FormFinished { form }));
+    assert_eq!(counts(&whats), [1, 1, 1, 1]);
 }
 
 #[test]
