@@ -13,7 +13,7 @@
 
 use crate::{
     about::AboutScreen,
-    assignments::{AssignmentScreen, AssignmentsScreen, SetScreen},
+    assignments::{AssignmentScreen, AssignmentsScreen, SetScreen, TaskScreen},
     bench::{BenchScreen, ExerciseScreen, MixScreen, ToolScreen, ToolsScreen},
     cards::{CardScreen, CardsScreen, WishScreen},
     cases::{CaseScreen, CasesScreen, OrderScreen},
@@ -240,6 +240,7 @@ fn class() -> Result<Draw, Stopped> {
             ClassPlace::Set(code) => view! { <SetScreen code /> }.into_any(),
             ClassPlace::Assignments => view! { <AssignmentsScreen /> }.into_any(),
             ClassPlace::Assignment(id) => view! { <AssignmentScreen id /> }.into_any(),
+            ClassPlace::Task(id, place) => view! { <TaskScreen id place /> }.into_any(),
             ClassPlace::HandIn(code) => view! { <HandInScreen code /> }.into_any(),
             ClassPlace::Desk => view! { <DeskScreen /> }.into_any(),
             ClassPlace::Assign => view! { <AssignScreen /> }.into_any(),

@@ -2,7 +2,9 @@
 //! same case only from the same facts; after any change of them a code made
 //! before cannot be graded, and is refused rather than guessed at.
 
+use crate::forms;
 use crate::wire::check;
+use clinic::numbers::exercises::Family;
 
 /// The version of a bank: the CRC-32 of the packed catalogue, so that it
 /// changes with every change of what is taught and needs nobody to count.
@@ -35,27 +37,26 @@ pub struct Bank {
     pub materials: Vec<String>,
     /// The ids of the question families.
     pub families: Vec<String>,
+    /// The ids of the families of numbers to be worked out.
+    pub numbers: Vec<String>,
     /// The ids of the blueprints of practice forms.
     pub blueprints: Vec<String>,
 }
 
 impl Bank {
-    /// The bank of a catalogue with the question families and blueprints that
-    /// go with it. The lists are in the order of the catalogue.
-    pub fn new(
-        version: Version,
-        catalogue: &catalogue::Catalogue,
-        families: Vec<String>,
-        blueprints: Vec<String>,
-    ) -> Self {
+    /// The bank of a catalogue. The lists are in the order of the catalogue and
+    /// of the families.
+    pub fn new(version: Version, catalogue: &catalogue::Catalogue) -> Self {
         let frames = catalogue.cases.iter().map(|c| c.id.0.clone());
         let mixed = catalogue.materials.iter().filter(|m| m.mixing.is_some());
+        let families = study::families::ALL.iter();
         Self {
             version,
             frames: frames.collect(),
             materials: mixed.map(|m| m.id.0.clone()).collect(),
-            families,
-            blueprints,
+            families: families.map(|family| family.id.to_owned()).collect(),
+            numbers: Family::ALL.map(|family| family.id().to_owned()).into(),
+            blueprints: forms::blueprints(catalogue),
         }
     }
 }

@@ -1,10 +1,12 @@
 //! Grading cases and trays to be read by asking `clinic`: the case is drawn
 //! again from its seed, and the response graded as it was on the student's device.
 
-use crate::task::{Answer, Graded, Grader, Item, Offered, Order, Response, Task, TaskId};
+use crate::task::{
+    Answer, Draw, Graded, Grader, Item, Made, Offered, Order, Response, Task, TaskId, Way,
+};
 use clinic::{
     Clinic,
-    case::{Case, Choice, Decision, Form, Sum, Wanted},
+    case::{ByHand, Case, Choice, Decision, Form, Sum, Wanted},
     standing::Standing,
 };
 use std::cell::RefCell;
@@ -48,12 +50,22 @@ pub fn case(clinic: &Clinic, order: &Order, seed: u64) -> Option<Case> {
     })
 }
 
+/// How long an unhurried student takes for a decision, in seconds: our own
+/// estimate (common practice, no source).
+const A_DECISION: u32 = 40;
+
 /// What was taken of a decision, as a hand-in carries it. Ids that the
 /// decision does not offer are passed over; a number goes as its code, and is
-/// blank where there is none.
+/// blank where there is none, and a mix as it was made.
 pub fn answer(decision: &Decision, taken: &[String]) -> Answer {
     if matches!(decision.form, Form::Number(_)) {
         return Sum::code(taken).map_or(Answer::Blank, Answer::Number);
+    }
+    if let Some(replay) = ByHand::replay(taken)
+        && decision.by_hand.is_some()
+        && let Ok(replay) = serde_json::from_str(replay)
+    {
+        return Answer::Mixed(Made::of(replay));
     }
     let place = |id: &String| {
         let place = decision.choices.iter().position(|c| c.id == *id)?;
@@ -109,10 +121,33 @@ impl Asked {
             let grade = self.decision.grade(&taken);
             (grade.standing, grade.per_cent)
         });
-        if self.grades.len() < GRADED {
+        // Hardly two mixes are alike, and each takes much room.
+        if self.grades.len() < GRADED && !matches!(answer, Answer::Mixed(_)) {
             self.grades.insert(answer.clone(), grade);
         }
         grade
+    }
+
+    /// A number as it was understood, for those who cannot read its code.
+    fn said(&self, answer: &Answer) -> Option<Rc<str>> {
+        let Form::Number(sum) = &self.decision.form else {
+            return None;
+        };
+        let typed = taken(&self.decision, answer)?;
+        Some(sum.judged(&typed)?.understood.into())
+    }
+
+    /// What of the options an answer took, by their places.
+    fn taken(&self, answer: &Answer) -> Vec<u16> {
+        if let Answer::Options(places) = answer {
+            return places.clone();
+        }
+        let ids = taken(&self.decision, answer).unwrap_or_default();
+        let place = |id: &String| {
+            let mut choices = self.decision.choices.iter();
+            u16::try_from(choices.position(|it| it.id == *id)?).ok()
+        };
+        ids.iter().filter_map(place).collect()
     }
 }
 
@@ -163,18 +198,24 @@ impl CaseGrader {
 }
 
 impl Grader for CaseGrader {
-    fn parts(&self, task: &Rc<Task>, seed: u64) -> Option<u16> {
-        self.with(task, seed, |asked| u16::try_from(asked.len()).ok())
+    fn parts(&self, task: &Rc<Task>, draw: Draw) -> Option<u16> {
+        self.with(task, draw.seed, |asked| u16::try_from(asked.len()).ok())
     }
 
-    fn grade(&self, task: &TaskId, seed: u64, response: &Response) -> Option<Graded> {
-        self.with(&task.task, seed, |asked| {
+    fn seconds(&self, task: &Rc<Task>, draw: Draw) -> Option<u32> {
+        Some(u32::from(self.parts(task, draw)?) * A_DECISION)
+    }
+
+    fn grade(&self, task: &TaskId, draw: Draw, response: &Response) -> Option<Graded> {
+        self.with(&task.task, draw.seed, |asked| {
             let asked = asked.get_mut(usize::from(task.part))?;
             let (standing, per_cent) = asked.grade(&response.answer)?;
             Some(Graded {
                 item: asked.item.clone(),
                 standing,
                 per_cent,
+                taken: asked.taken(&response.answer),
+                said: asked.said(&response.answer),
             })
         })
     }
@@ -182,14 +223,22 @@ impl Grader for CaseGrader {
 
 /// What a response takes of a decision: the other way round from [`answer`].
 /// None where it is blank or cannot have been given: a place is not there or
-/// stands twice, or a number is asked for and no option, or the other way about.
+/// stands twice, a number is asked for and no option, or the other way about,
+/// or a mix is none of what is mixed here.
 pub fn taken(decision: &Decision, answer: &Answer) -> Option<Vec<String>> {
     match (answer, &decision.form) {
         (Answer::Number(code), Form::Number(sum)) => {
             let typed = Sum::of_code(*code);
             sum.judged(&typed).map(|_| typed)
         }
-        (Answer::Options(_), Form::Number(_)) | (Answer::Blank | Answer::Number(_), _) => None,
+        (Answer::Mixed(made), _) => {
+            let by_hand = decision.by_hand.as_ref()?;
+            let replay = made.replay(by_hand.material().as_str(), by_hand.usage());
+            let replay = serde_json::to_string(&replay).ok()?;
+            Some(by_hand.answer(&replay, &decision.choices)).filter(|ids| !ids.is_empty())
+        }
+        (Answer::Options(_), Form::Number(_))
+        | (Answer::Blank | Answer::Number(_) | Answer::Typed(_), _) => None,
         (Answer::Options(places), _) => {
             let twice = (1..places.len()).any(|i| places[..i].contains(&places[i]));
             let id = |&place: &u16| Some(decision.choices.get(usize::from(place))?.id.clone());
@@ -207,6 +256,10 @@ fn item(decision: &Decision) -> Rc<Item> {
         name: decision.name.as_str().into(),
         competency: decision.competency.as_str().into(),
         one: matches!(decision.form, Form::One | Form::Number(_)),
+        way: match decision.form {
+            Form::Number(_) => Way::Typed,
+            _ => Way::Options,
+        },
         offered: decision.choices.iter().map(offered).collect(),
     })
 }

@@ -5,7 +5,8 @@
 //! - [`task`]: what is set, and what is answered and graded
 //! - [`assignment`]: what an instructor sets, and its codes
 //! - [`handin`]: what a student hands in, and how many of them are read
-//! - [`cases`]: grading cases and trays by asking `clinic`
+//! - [`cases`], [`mixes`], [`numbers`], [`questions`], [`forms`]: what each kind
+//!   of task is for a seat, and grading it; [`graders`]: all of them as one
 //! - [`qr`]: codes as symbols for a camera
 //! - [`report`]: what a class can do, and how far the numbers can be trusted
 //! - [`exchange`]: tables, calendars and packages for other systems
@@ -19,11 +20,16 @@
 pub mod assignment;
 pub mod bank;
 pub mod cases;
-
+mod draw;
 pub mod exchange;
+pub mod forms;
+pub mod graders;
 pub mod handin;
+pub mod mixes;
+pub mod numbers;
 pub mod pack;
 pub mod qr;
+pub mod questions;
 pub mod refusal;
 pub mod report;
 pub mod roster;

@@ -1,7 +1,8 @@
 //! What is set, what is answered, and what grades an answer. The ids of
 //! question families and blueprints are texts here: what they mean, the
-//! grader knows.
+//! graders know.
 
+use clinic::mixing::{Action, Replay, Room};
 use clinic::standing::Standing;
 use std::rc::Rc;
 
@@ -12,10 +13,17 @@ pub enum Task {
     Case(Order),
     /// A tray to be read.
     Reading,
-    /// A hand-mixed material, of this id.
-    Mix(String),
+    /// A material to be mixed by hand.
+    Mix {
+        /// The id of the material.
+        material: String,
+        /// The key of what it is mixed for; its usual use where none is named.
+        usage: Option<String>,
+    },
     /// A question of the family of this id.
     Question(String),
+    /// A number to be worked out, of the family of this id.
+    Number(String),
     /// A practice form.
     Form {
         /// The id of the blueprint that its questions are spread over.
@@ -49,6 +57,66 @@ pub struct TaskId {
     pub part: u16,
 }
 
+/// By what a task is drawn for a seat. The same draw gives the same task for ever.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Draw {
+    /// The seed of the place.
+    pub seed: u64,
+    /// The seed that all times of a task that is set several times share, so
+    /// that a seat is never drawn the same question twice among them.
+    pub of_set: u64,
+    /// Which of those times this is, from 0.
+    pub nth: u16,
+    /// Whether every seat draws the same, so that what was asked is one item
+    /// with one list of options.
+    pub alike: bool,
+}
+
+impl Draw {
+    /// Of a task that is set once, for a seat of its own.
+    pub fn once(seed: u64) -> Self {
+        Self {
+            seed,
+            of_set: seed,
+            nth: 0,
+            alike: false,
+        }
+    }
+}
+
+/// A mix as it was made: what the hand did, from which everything follows.
+#[derive(Clone, Debug, PartialEq, Eq, Hash)]
+pub struct Made {
+    /// The version of the model that it was made with.
+    pub version: u16,
+    /// The room.
+    pub room: Room,
+    /// What was done, in order.
+    pub actions: Vec<Action>,
+}
+
+impl Made {
+    /// What of a replay is not known from the task.
+    pub fn of(replay: Replay) -> Self {
+        Self {
+            version: replay.version,
+            room: replay.room,
+            actions: replay.actions,
+        }
+    }
+
+    /// The replay of a material and a use.
+    pub fn replay(&self, material: &str, usage: &str) -> Replay {
+        Replay {
+            version: self.version,
+            material: material.into(),
+            usage: usage.into(),
+            room: self.room,
+            actions: self.actions.clone(),
+        }
+    }
+}
+
 /// What was answered.
 #[derive(Clone, Debug, Default, PartialEq, Eq, Hash)]
 pub enum Answer {
@@ -60,6 +128,10 @@ pub enum Answer {
     Options(Vec<u16>),
     /// A number, in thousandths.
     Number(i64),
+    /// What was typed, as it was typed.
+    Typed(String),
+    /// A mix that was handed over.
+    Mixed(Made),
 }
 
 /// One response.
@@ -73,7 +145,21 @@ pub struct Response {
     pub hinted: bool,
 }
 
-/// An option that was offered.
+/// How an item is answered, for those who write it down in other forms.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub enum Way {
+    /// By taking options, which are the same for all seats that were asked.
+    #[default]
+    Options,
+    /// By a number.
+    Number,
+    /// By typing.
+    Typed,
+    /// In a way that is only told by what came of it: the options are kinds of outcome.
+    Outcome,
+}
+
+/// An option that was offered, or a kind of outcome.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Offered {
     /// Its id, the same for every seat.
@@ -100,7 +186,10 @@ pub struct Item {
     pub competency: Rc<str>,
     /// Whether one option is the whole answer, so that the options compete.
     pub one: bool,
-    /// The options in the order in which they were offered; none for a number.
+    /// How it is answered.
+    pub way: Way,
+    /// The options in the order in which they were offered, or the kinds of
+    /// outcome that there can be.
     pub offered: Vec<Offered>,
 }
 
@@ -113,27 +202,23 @@ pub struct Graded {
     pub standing: Standing,
     /// Marks out of 100.
     pub per_cent: u8,
+    /// What of the offered was taken, by its places, in the order in which it was taken.
+    pub taken: Vec<u16>,
+    /// The answer in words, where it is no choice among the offered.
+    pub said: Option<Rc<str>>,
 }
 
 /// Works out what responses are worth.
 pub trait Grader {
-    /// How many parts a task has for a seed; none where this grader does not
+    /// How many parts a task has for a draw; none where this grader does not
     /// know such a task.
-    fn parts(&self, task: &Rc<Task>, seed: u64) -> Option<u16>;
+    fn parts(&self, task: &Rc<Task>, draw: Draw) -> Option<u16>;
+
+    /// How many seconds a task takes an unhurried student, as far as is known
+    /// beforehand: an estimate. None where this grader does not know such a task.
+    fn seconds(&self, task: &Rc<Task>, draw: Draw) -> Option<u32>;
 
     /// Grades a response. None where there is no such part, or the response
     /// cannot have been given to it.
-    fn grade(&self, task: &TaskId, seed: u64, response: &Response) -> Option<Graded>;
-}
-
-/// Several graders as one: each task goes to the first that knows it.
-impl Grader for [&dyn Grader] {
-    fn parts(&self, task: &Rc<Task>, seed: u64) -> Option<u16> {
-        self.iter().find_map(|grader| grader.parts(task, seed))
-    }
-
-    fn grade(&self, task: &TaskId, seed: u64, response: &Response) -> Option<Graded> {
-        self.iter()
-            .find_map(|grader| grader.grade(task, seed, response))
-    }
+    fn grade(&self, task: &TaskId, draw: Draw, response: &Response) -> Option<Graded>;
 }

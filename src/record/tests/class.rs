@@ -24,6 +24,8 @@ fn taken() -> AssignmentTaken {
         title: "Assignment 7".into(),
         due: Some(20_500),
         tasks: 2,
+        about: None,
+        minutes: None,
     }
 }
 
@@ -66,6 +68,7 @@ fn events() -> Vec<Event> {
             verdict: Verdict::Acceptable,
             per_cent: PerCent::of(80),
             competency: "mixing".into(),
+            hint: false,
             seconds: 131,
         }),
         What::HandedIn(HandedIn {
@@ -81,6 +84,8 @@ fn events() -> Vec<Event> {
             title: "Assignment".into(),
             due: None,
             tasks: 1,
+            about: None,
+            minutes: None,
         }),
         What::SkillChecked(skill(
             &["Lay the tray", "Odd \"\\\n\u{1f9b7} step"],

@@ -2,11 +2,13 @@
 
 use crate::{
     cards,
+    questions::{self, Questions},
     taught::{catalogue, standard},
 };
 use class::{
     assignment::Assignment,
     bank::{Bank, Version},
+    graders::Graders,
     refusal::Refusal,
 };
 use clinic::Clinic;
@@ -18,7 +20,7 @@ const LONG: usize = 34;
 /// The bank of this page: the catalogue as it was packed.
 pub fn bank() -> Bank {
     let version: Version = expect_context();
-    Bank::new(version, catalogue(), Vec::new(), Vec::new())
+    Bank::new(version, catalogue())
 }
 
 /// The letters of a code within a link or a line.
@@ -56,4 +58,18 @@ pub fn clinic_with(card: Option<&str>) -> Result<Clinic, String> {
         })
     });
     Ok(standard().for_ever().with_card(card.transpose()?))
+}
+
+/// All questions as a class takes them.
+pub fn asked_of(questions: Questions) -> class::questions::Questions<'static> {
+    class::questions::Questions {
+        written: questions.bank(),
+        items: questions.items(),
+    }
+}
+
+/// What grades every task that can be graded now: questions and forms only once
+/// all questions are ready.
+pub fn graders(clinic: &Clinic) -> Graders<'static> {
+    Graders::new(clinic, questions::at_hand().map(asked_of))
 }

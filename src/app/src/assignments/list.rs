@@ -1,6 +1,6 @@
 //! The assignments of this device, and where a code is typed.
 
-use super::{bank, letters_of, read};
+use super::{bank, letters_of, read, words};
 use crate::{
     browser::{address::Address, clock},
     log::log,
@@ -15,7 +15,7 @@ use crate::{
 use class::refusal::Refusal;
 use leptos::prelude::*;
 use record::{
-    Moment,
+    AssignmentTaken, Moment,
     folds::{self, Assigned},
 };
 
@@ -59,15 +59,24 @@ fn row(it: Assigned) -> impl IntoView {
         });
         format!(" · due {day}")
     });
+    let about = about(&it.taken);
     view! {
         <li>
             <a class="row" href=place.fragment() data-test="assignment-row">
                 <span class="row-name">{it.taken.title}</span>
                 <span class="row-note">"Seat " {it.taken.seat} " · " {state} {due}</span>
+                {about.map(|says| view! { <span class="row-note" data-test="about">{says}</span> })}
                 {icon(Icon::Onwards)}
             </a>
         </li>
     }
+}
+
+/// What is to be done, and how long it takes.
+fn about(taken: &AssignmentTaken) -> Option<String> {
+    let time = taken.minutes.map(words::expected);
+    let parts: Vec<String> = taken.about.iter().cloned().chain(time).collect();
+    (!parts.is_empty()).then(|| parts.join(" · "))
 }
 
 /// A code that is typed or pasted.

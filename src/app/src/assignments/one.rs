@@ -16,6 +16,7 @@ use crate::{
         page::Page,
     },
     place::{ClassPlace, HAND_IN, Place},
+    questions::Ready,
     shell::NotHere,
 };
 use class::{
@@ -25,7 +26,7 @@ use class::{
 };
 use leptos::prelude::*;
 use record::{
-    HandedIn, What,
+    Event, HandedIn, SittingId, Verdict, What,
     folds::{self, Assigned},
 };
 
@@ -55,8 +56,20 @@ pub fn AssignmentScreen(
             view! {
                 <Page title over="Assignments" up>
                     <At assigned />
-                    <Tasks assignment=assignment.clone() assigned />
-                    <HandOver assignment=assignment.clone() assigned />
+                    {
+                        let body = {
+                            let assignment = assignment.clone();
+                            move || view! {
+                                <Tasks assignment=assignment.clone() assigned />
+                                <HandOver assignment=assignment.clone() assigned />
+                            }
+                        };
+                        if assignment.needs_questions() {
+                            view! { <Ready show=move |_| body() /> }.into_any()
+                        } else {
+                            body().into_any()
+                        }
+                    }
                     <Asks assignment />
                 </Page>
             }
@@ -108,10 +121,10 @@ fn Tasks(assignment: Assignment, assigned: Signal<Assigned>) -> impl IntoView {
         let note = move || match begun() {
             None => "Not begun".to_owned(),
             Some(task) if task.finished => {
-                let marks = log.look(|events| folds::sitting(events, task.sitting)?.finish);
+                let marks = log.look(|events| marks(events, task.sitting));
                 marks.map_or_else(
                     || "Done".to_owned(),
-                    |finish| format!("Done, {} per cent", finish.per_cent.get()),
+                    |per_cent| format!("Done, {per_cent} per cent"),
                 )
             }
             Some(_) => "Under way".into(),
@@ -146,6 +159,29 @@ fn Tasks(assignment: Assignment, assigned: Signal<Assigned>) -> impl IntoView {
             {move || fault.get().map(|why| view! { <Notice tone=Tone::Attention><p>{why}</p></Notice> })}
         </section>
     }
+}
+
+/// What a task that is done came to, of whatever kind, out of 100.
+fn marks(events: &[Event], sitting: SittingId) -> Option<u8> {
+    let one = events.iter().find_map(|event| match &event.what {
+        What::CaseFinished(it) if it.sitting == sitting => Some(it.per_cent),
+        What::MixHandedOver(it) if it.sitting == sitting => Some(it.per_cent),
+        _ => None,
+    });
+    if let Some(marks) = one {
+        return Some(marks.get());
+    }
+    if let Some(form) = folds::form(events, sitting) {
+        let right = form.answers.values();
+        let right = right.filter(|it| it.verdict == Verdict::Right).count();
+        let share = (100 * right).checked_div(form.begun.questions.len())?;
+        return u8::try_from(share).ok();
+    }
+    let mut answers = events.iter().filter_map(|event| match &event.what {
+        What::QuestionAnswered(it) if it.sitting == sitting => Some(it.per_cent.get()),
+        _ => None,
+    });
+    answers.next()
 }
 
 /// Handing in, and what comes after it.

@@ -1,20 +1,22 @@
 //! A run at an assignment: taking it up, beginning its tasks, the hand-in.
 
-use super::{clinic_with, words};
-use crate::{browser::clock, log::OpenLog, place::Place};
+use super::{clinic_with, given, graders, words};
+use crate::{
+    browser::clock,
+    log::OpenLog,
+    place::{ClassPlace, FormSide, Place},
+    questions,
+};
 use class::{
     assignment::{Assignment, Seat, Slot},
-    cases,
+    cases, forms,
     handin::HandIn,
-    task::{Answer, Response, Task},
+    task::{Grader, Task},
 };
-use clinic::{
-    Clinic,
-    case::{Decision, tray_reading::CASE},
-};
+use clinic::{Clinic, case::tray_reading::CASE};
 use record::{
-    AssignmentTaken, CaseStarted, Event, SittingId, TaskBegun, What,
-    folds::{self, Assigned},
+    AssignmentTaken, CaseStarted, Event, FormBegun, PerCent, TaskBegun, What, folds,
+    folds::Assigned,
 };
 
 /// Takes an assignment up at a seat.
@@ -30,6 +32,8 @@ pub fn take_up(log: OpenLog, assignment: &Assignment, seat: Seat, attempt: u8) {
         title: assignment.name(),
         due: assignment.due.map(|day| day.0),
         tasks,
+        about: Some(words::summary(&assignment.tasks)),
+        minutes: minutes(assignment),
     }));
 }
 
@@ -43,50 +47,97 @@ pub fn go_on(
     assignment: &Assignment,
     slot: &Slot,
 ) -> Result<Place, String> {
+    let (seat, id) = (Seat(assigned.taken.seat), assigned.taken.assignment.clone());
+    let here = Place::Class(ClassPlace::Task(id, slot.place));
     if let Some(begun) = assigned.tasks.get(&slot.place) {
-        let sitting = log.look(|events| folds::sitting(events, begun.sitting));
-        let gone = "What was begun is not in the record of this device any more.";
-        let sitting = sitting.ok_or(gone)?;
-        let with = sitting.with.as_deref();
-        return Ok(Place::of_sitting(&sitting.case, sitting.seed, with));
+        return match &*slot.task {
+            Task::Case(_) | Task::Reading => {
+                let sitting = log.look(|events| folds::sitting(events, begun.sitting));
+                let gone = "What was begun is not in the record of this device any more.";
+                let sitting = sitting.ok_or(gone)?;
+                let with = sitting.with.as_deref();
+                Ok(Place::of_sitting(&sitting.case, sitting.seed, with))
+            }
+            Task::Form { .. } => Ok(Place::Form(begun.sitting, FormSide::Whole)),
+            Task::Mix { .. } | Task::Number(_) | Task::Question(_) => Ok(here),
+        };
     }
-    let seed = assignment.seed(Seat(assigned.taken.seat), slot.place);
+    let draw = assignment.draw(seat, slot);
     let sitting = log.new_sitting();
-    let started = match &*slot.task {
+    let place = match &*slot.task {
         Task::Case(order) => {
             let clinic = clinic_with(assignment.card.as_deref())?;
-            let case = cases::case(&clinic, order, seed)
+            let case = cases::case(&clinic, order, draw.seed)
                 .ok_or("No patient fits what this task asks for. Tell whoever set it.")?;
+            start_case(
+                log,
+                CaseStarted {
+                    sitting,
+                    case: case.frame.to_string(),
+                    seed: case.seed,
+                    with: case.with.as_ref().map(ToString::to_string),
+                    card: assignment.card.clone(),
+                },
+            )
+        }
+        Task::Reading => start_case(
+            log,
             CaseStarted {
                 sitting,
-                case: case.frame.to_string(),
-                seed: case.seed,
-                with: case.with.as_ref().map(ToString::to_string),
-                card: assignment.card.clone(),
-            }
+                case: CASE.into(),
+                seed: draw.seed,
+                with: None,
+                card: None,
+            },
+        ),
+        Task::Form {
+            blueprint,
+            questions,
+        } => {
+            let all = questions::at_hand()
+                .ok_or("The questions are being made ready. Try again in a moment.")?;
+            let bank = forms::bank(all.items(), blueprint)
+                .ok_or("This form asks for what is not taught here. Tell whoever set it.")?;
+            log.append(What::FormBegun(FormBegun {
+                form: sitting,
+                questions: forms::drawn(&bank, *questions, draw.seed)?,
+                code: Some(forms::code(draw.seed)),
+                minutes: None,
+                pass: PerCent::of(assignment.pass_mark),
+            }));
+            Place::Form(sitting, FormSide::Question(1))
         }
-        Task::Reading => CaseStarted {
-            sitting,
-            case: CASE.into(),
-            seed,
-            with: None,
-            card: None,
-        },
-        _ => {
-            return Err(
-                "This page cannot play this kind of task. Reload it to get the newest version."
-                    .into(),
-            );
-        }
+        Task::Mix { .. } | Task::Number(_) | Task::Question(_) => here,
     };
-    let place = Place::of_sitting(&started.case, started.seed, started.with.as_deref());
-    log.append(What::CaseStarted(started));
     log.append(What::TaskBegun(TaskBegun {
         run: assigned.taken.run,
         place: slot.place,
         sitting,
     }));
     Ok(place)
+}
+
+fn start_case(log: OpenLog, started: CaseStarted) -> Place {
+    let place = Place::of_sitting(&started.case, started.seed, started.with.as_deref());
+    log.append(What::CaseStarted(started));
+    place
+}
+
+/// How many minutes an assignment takes an unhurried student, from the tasks of
+/// the seat that looks at what was set; none where a task cannot be told yet.
+pub fn minutes(assignment: &Assignment) -> Option<u16> {
+    let clinic = clinic_with(assignment.card.as_deref()).ok()?;
+    let graders = graders(&clinic);
+    let mut seconds = 0_u32;
+    for slot in assignment.slots().iter().filter(|slot| slot.nth == 0) {
+        let draw = assignment.draw(Seat(0), slot);
+        let sets = assignment.tasks.iter();
+        let mut sets = sets.filter(|set| set.task == *slot.task);
+        let times = u32::from(sets.next().map_or(1, |set| set.times));
+        // Of what is set several times one stands for all.
+        seconds = seconds.saturating_add(graders.seconds(&slot.task, draw)?.saturating_mul(times));
+    }
+    u16::try_from(seconds.div_ceil(60)).ok()
 }
 
 /// The hand-in of a run as it stands, with the reasoning that the assignment
@@ -100,15 +151,9 @@ pub fn hand_in(
     let slots = assignment.slots();
     let responses = slots.iter().map(|slot| {
         let begun = assigned.tasks.get(&slot.place);
-        let seed = assignment.seed(Seat(assigned.taken.seat), slot.place);
-        begun.map_or_else(Vec::new, |begun| match &*slot.task {
-            Task::Case(order) => cases::case(clinic, order, seed).map_or_else(Vec::new, |case| {
-                given(events, begun.sitting, &case.decisions)
-            }),
-            Task::Reading => clinic
-                .tray_reading(seed)
-                .map_or_else(Vec::new, |it| given(events, begun.sitting, &it.decisions)),
-            _ => Vec::new(),
+        let draw = assignment.draw(Seat(assigned.taken.seat), slot);
+        begun.map_or_else(Vec::new, |begun| {
+            given::responses(events, begun.sitting, &slot.task, draw, clinic)
         })
     });
     let responses = responses.collect();
@@ -122,22 +167,4 @@ pub fn hand_in(
         finished: u32::try_from(minutes).unwrap_or(0),
         responses,
     }
-}
-
-fn given(events: &[Event], sitting: SittingId, decisions: &[Decision]) -> Vec<Response> {
-    let Some(sitting) = folds::sitting(events, sitting) else {
-        return Vec::new();
-    };
-    let response = |decision: &Decision| match sitting.answer_to(&decision.id) {
-        Some(answer) => Response {
-            answer: cases::answer(decision, &answer.answer),
-            seconds: answer.seconds,
-            hinted: false,
-        },
-        None => Response {
-            answer: Answer::Blank,
-            ..Response::default()
-        },
-    };
-    decisions.iter().map(response).collect()
 }

@@ -1,7 +1,11 @@
 //! An assignment that a link or a typed code brought: what it asks, and the
 //! seat at which it is taken up.
 
-use super::{bank, clinic_with, read, reported, run::take_up, words};
+use super::{
+    bank, clinic_with, read, reported,
+    run::{minutes, take_up},
+    words,
+};
 use crate::{
     browser::address::Address,
     cards,
@@ -13,6 +17,7 @@ use crate::{
         page::Page,
     },
     place::{ClassPlace, Place},
+    questions::Ready,
     taught::catalogue,
 };
 use class::{
@@ -80,8 +85,10 @@ pub fn Asks(
     let drawn = if assignment.alike {
         "The same for every seat"
     } else {
-        "Each seat has its own patients"
+        "Each seat has its own"
     };
+    let hints = hints_in(&assignment);
+    let time = assignment.clone();
     let tasks: Vec<_> = words::tasks(&assignment.tasks)
         .into_iter()
         .map(|says| view! { <li>{says}</li> })
@@ -93,8 +100,42 @@ pub fn Asks(
             <dl class="facts">
                 {due} <dt>"To pass"</dt> <dd>{assignment.pass_mark} " per cent right"</dd>
                 <dt>"Tries"</dt> <dd>{tries}</dd> {card} <dt>"Drawn"</dt> <dd>{drawn}</dd>
+                <dt>"Hints"</dt> <dd data-test="hints">{hints}</dd> <dt>"Time"</dt> <dd data-test="time-expected"><Time assignment=time /></dd>
             </dl>
         </section>
+    }
+}
+
+/// Whether there are hints, in words.
+fn hints_in(assignment: &Assignment) -> &'static str {
+    let with = |it: bool| {
+        let mut tasks = assignment.tasks.iter();
+        tasks.any(|set| set.task.has_hints() == it)
+    };
+    match (assignment.hints, with(true), with(false)) {
+        (_, false, _) => "These tasks have none",
+        (false, ..) => "Not allowed",
+        (true, true, false) => "Allowed, and told in the hand-in",
+        (true, true, true) => "Allowed with questions and mixes, and told in the hand-in",
+    }
+}
+
+/// The time that is expected, once it can be told.
+#[component]
+fn Time(assignment: Assignment) -> impl IntoView {
+    let needs = assignment.needs_questions();
+    let assignment = StoredValue::new_local(assignment);
+    let told = move || {
+        let minutes = assignment.with_value(minutes);
+        minutes.map_or_else(
+            || "Not known".to_owned(),
+            |minutes| format!("{} for an unhurried student", words::expected(minutes)),
+        )
+    };
+    if needs {
+        view! { <Ready show=move |_| told() /> }.into_any()
+    } else {
+        told().into_any()
     }
 }
 

@@ -3,10 +3,11 @@
 
 use super::home::NUMBERS;
 use crate::{
-    browser::{clock, focus, scroll},
+    browser::{clock, focus, scroll, storage::BrowserStore},
     log::log,
     parts::{
         announce::announcer,
+        assigned::BackToAssignment,
         icon::icon,
         page::Page,
         typed::Typed,
@@ -14,6 +15,7 @@ use crate::{
         worked::Worked,
     },
     place::Place,
+    questions::{Draft, Kept},
     shell::NotHere,
     taught::standard,
 };
@@ -23,8 +25,11 @@ use clinic::numbers::{
     working::DOSE_FRAME,
 };
 use leptos::prelude::*;
-use record::{Given, PerCent, QuestionAnswered, Verdict, What};
+use record::{Given, PerCent, QuestionAnswered, SittingEnded, SittingId, Store, Verdict, What};
 use std::sync::Arc;
+
+/// The most letters of what is typed: a hand-in has room for them.
+const MOST_TYPED: u8 = 40;
 
 /// The screen of one exercise.
 #[component]
@@ -39,7 +44,29 @@ pub fn ExerciseScreen(
     let Some(drawn) = drawn else {
         return view! { <NotHere what="exercise" /> }.into_any();
     };
-    let sitting = Sitting::open(drawn, seed);
+    let title = drawn.family.name();
+    view! {
+        <Page title over="Bench" up=Place::Bench.fragment()>
+            <Work sitting=Sitting::open(drawn, seed) />
+        </Page>
+    }
+    .into_any()
+}
+
+/// An exercise that an assignment asks for: it is answered once.
+#[component]
+pub fn NumberTask(
+    /// What the seat has to work out.
+    drawn: Exercise,
+    /// The run of work that it is done in.
+    sitting: SittingId,
+) -> impl IntoView {
+    view! { <Work sitting=Sitting::open_task(drawn, sitting) /> }
+}
+
+/// What is asked, and the answer or the verdict on it.
+#[component]
+fn Work(sitting: Sitting) -> impl IntoView {
     let drawn = sitting.exercise();
     let below = move || match sitting.grade.get() {
         None => view! { <Ask sitting /> }.into_any(),
@@ -50,13 +77,10 @@ pub fn ExerciseScreen(
         .frame
         .map(|_| view! { <p class="num-frame" data-test="dose-frame">{DOSE_FRAME}</p> });
     view! {
-        <Page title=drawn.family.name() over="Bench" up=Place::Bench.fragment()>
-            <p class="question" id="stem" data-test="stem">{drawn.stem.clone()}</p>
-            {below}
-            {frame}
-        </Page>
+        <p class="question" id="stem" data-test="stem">{drawn.stem.clone()}</p>
+        {below}
+        {frame}
     }
-    .into_any()
 }
 
 /// An exercise under way. Cheap to copy.
@@ -64,6 +88,8 @@ pub fn ExerciseScreen(
 struct Sitting {
     exercise: StoredValue<Arc<Exercise>>,
     seed: u64,
+    /// The run of work that it is a task's; none at the bench.
+    task: Option<SittingId>,
     typed: RwSignal<String>,
     grade: RwSignal<Option<Grade>>,
     since: StoredValue<i64>,
@@ -73,23 +99,45 @@ impl Sitting {
     /// Takes up what was answered, where the record has an answer to it.
     fn open(drawn: Exercise, seed: u64) -> Self {
         let id = question(&drawn);
-        let given = log().look(|events| {
-            let mut latest = events.iter().rev();
-            latest.find_map(|event| match &event.what {
-                What::QuestionAnswered(it) if it.question == id && it.wording == seed => {
-                    match &it.answer {
-                        Given::One(typed) => Some(typed.clone()),
-                        _ => None,
-                    }
-                }
-                _ => None,
-            })
+        let given = answer_of(|it| it.question == id && it.wording == seed);
+        Self::of(drawn, seed, None, given, String::new())
+    }
+
+    /// Takes up what was answered to a task, or what was typed so far.
+    fn open_task(drawn: Exercise, sitting: SittingId) -> Self {
+        let given = answer_of(|it| it.sitting == sitting);
+        let kept = BrowserStore.get(&Kept::key(sitting)).ok().flatten();
+        let typed = kept.and_then(|text| Kept::read(&text));
+        let typed = typed.map_or_else(String::new, |kept| kept.draft.typed);
+        let index = drawn.index;
+        let it = Self::of(drawn, index, Some(sitting), given, typed);
+        Effect::new(move |_| {
+            let kept = Kept {
+                draft: Draft {
+                    typed: it.typed.get(),
+                    ..Draft::default()
+                },
+                ..Kept::default()
+            };
+            // Where the storage is full or forbidden the page has said so already.
+            let _ = BrowserStore.put(&Kept::key(sitting), &kept.write());
         });
+        it
+    }
+
+    fn of(
+        drawn: Exercise,
+        seed: u64,
+        task: Option<SittingId>,
+        given: Option<String>,
+        typed: String,
+    ) -> Self {
         let graded = given.as_ref().and_then(|typed| grade(&drawn, typed).ok());
         Self {
             exercise: StoredValue::new(Arc::new(drawn)),
             seed,
-            typed: RwSignal::new(given.unwrap_or_default()),
+            task,
+            typed: RwSignal::new(given.unwrap_or(typed)),
             grade: RwSignal::new(graded),
             since: StoredValue::new(clock::now().utc_ms),
         }
@@ -109,7 +157,7 @@ impl Sitting {
         let (verdict, marks) = judged(&graded);
         let log = log();
         log.append(What::QuestionAnswered(QuestionAnswered {
-            sitting: log.new_sitting(),
+            sitting: self.task.unwrap_or_else(|| log.new_sitting()),
             question: question(&drawn),
             wording: self.seed,
             competency: drawn.competency.to_string(),
@@ -120,6 +168,9 @@ impl Sitting {
             unsure: false,
             seconds: u32::try_from(seconds).unwrap_or(0),
         }));
+        if let Some(sitting) = self.task {
+            log.append(What::SittingEnded(SittingEnded { sitting }));
+        }
         self.grade.set(Some(graded));
         Ok(())
     }
@@ -130,6 +181,20 @@ impl Sitting {
         self.grade.set(None);
         focus::first("#answer");
     }
+}
+
+/// The latest answer in the record that fits, as it was typed.
+fn answer_of(fits: impl Fn(&QuestionAnswered) -> bool) -> Option<String> {
+    log().look(|events| {
+        let mut latest = events.iter().rev();
+        latest.find_map(|event| match &event.what {
+            What::QuestionAnswered(it) if fits(it) => match &it.answer {
+                Given::One(typed) => Some(typed.clone()),
+                _ => None,
+            },
+            _ => None,
+        })
+    })
 }
 
 /// The id of an exercise in the record.
@@ -205,6 +270,7 @@ fn Graded(sitting: Sitting, grade: Grade) -> impl IntoView {
     announcer().say(grade.sentence.clone());
     scroll::to_top();
     focus::first("#verdict");
+    let own = sitting.task.is_none();
     let next = Place::Exercise(drawn.family.id().into(), sitting.seed.wrapping_add(1));
     view! {
         <div class=format!("judged {}", class(verdict))>
@@ -213,13 +279,16 @@ fn Graded(sitting: Sitting, grade: Grade) -> impl IntoView {
             </h2>
             <p class="judged-sum" data-test="graded">{grade.sentence.clone()}</p>
         </div>
-        <div class="actions">
-            <a class="button" href=next.fragment() data-test="next">"Next one"</a>
-            <button type="button" class="button button-quiet" data-test="again" on:click=move |_| sitting.again()>
-                "Answer it again"
-            </button>
-            <a class="button button-quiet" href=Place::Bench.fragment()>"Bench"</a>
-        </div>
+        <BackToAssignment sitting=sitting.task />
+        {own.then(|| view! {
+            <div class="actions">
+                <a class="button" href=next.fragment() data-test="next">"Next one"</a>
+                <button type="button" class="button button-quiet" data-test="again" on:click=move |_| sitting.again()>
+                    "Answer it again"
+                </button>
+                <a class="button button-quiet" href=Place::Bench.fragment()>"Bench"</a>
+            </div>
+        })}
         <section class="group">
             <h2 class="stage-label">"Worked"</h2>
             <Worked working=drawn.working.clone() />

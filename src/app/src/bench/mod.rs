@@ -17,7 +17,7 @@ mod home;
 mod mixing;
 mod numbers;
 
-pub use exercise::ExerciseScreen;
+pub use exercise::{ExerciseScreen, NumberTask};
 pub use home::BenchScreen;
-pub use mixing::MixScreen;
+pub use mixing::{MixScreen, MixTask};
 pub use numbers::{ToolScreen, ToolsScreen};

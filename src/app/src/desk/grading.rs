@@ -1,13 +1,15 @@
 //! Hand-ins graded again, in steps, so that the page shows how far it is and
 //! can be stopped.
 
-use crate::browser::{breath, clock};
+use crate::{
+    assignments::graders,
+    browser::{breath, clock},
+    questions,
+};
 use class::{
     assignment::{Assignment, Seat},
-    cases::CaseGrader,
     handin::{Inbox, Outcome, Received, Table},
     report::{Report, Tries, Work},
-    task::Grader,
 };
 use clinic::Clinic;
 use leptos::prelude::*;
@@ -96,9 +98,11 @@ pub async fn read(
     new: Vec<String>,
     going: Going,
 ) -> Option<Collected> {
-    let cases = CaseGrader::new(clinic);
-    let graders: [&dyn Grader; 1] = [&cases];
-    let mut inbox = Inbox::new(assignment, &graders[..]);
+    if assignment.needs_questions() {
+        questions::awaited().await;
+    }
+    let graders = graders(&clinic);
+    let mut inbox = Inbox::new(assignment, &graders);
     let (before, all) = (kept.len(), kept.len() + new.len());
     going.begin(all);
     for (at, line) in kept.iter().chain(&new).enumerate() {

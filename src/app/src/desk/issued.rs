@@ -17,13 +17,14 @@ use crate::{
         page::Page,
     },
     place::{ClassPlace, Place, SET},
+    questions::{at_hand, awaited},
     shell::NotHere,
 };
 use class::{
     assignment::{Assignment, Seat},
     cases,
     exchange::{calendar::calendar, qti, scorm, zip::File},
-    qr,
+    forms, numbers, qr, questions as asked,
     task::Task,
 };
 use leptos::prelude::*;
@@ -98,7 +99,6 @@ fn Further(assignment: Assignment, id: String) -> impl IntoView {
         announcer.say(sentence.clone());
         said.set(Some(sentence));
     };
-    let questions = StoredValue::new(questions(&assignment));
     let assignment = StoredValue::new_local(assignment);
     let preview = move |_| {
         assignment.with_value(|set| take_up(log, set, Seat(0), 1));
@@ -123,19 +123,22 @@ fn Further(assignment: Assignment, id: String) -> impl IntoView {
         }
     };
     let to_bank = move |_| {
-        let name = assignment.with_value(Assignment::name);
-        let packed = questions.with_value(|all| {
-            let Ok(all) = all else {
-                return Err("The preference card cannot be read.".to_owned());
-            };
-            qti::package(&name, all).map_err(|error| error.to_string())
+        leptos::task::spawn_local(async move {
+            if assignment.with_value(Assignment::needs_questions) {
+                awaited().await;
+            }
+            let packed = assignment.with_value(|set| {
+                let all = questions(set)?;
+                if all.is_empty() {
+                    return Err("Nothing of this has a form in that package.".to_owned());
+                }
+                qti::package(&set.name(), &all).map_err(|error| error.to_string())
+            });
+            let done = packed.and_then(|bytes| {
+                files::download_bytes("questions-qti.zip", "application/zip", &bytes)
+            });
+            say(done.map_or_else(|why| why, |()| "The package is made.".into()));
         });
-        let done = packed.and_then(|bytes| {
-            files::download_bytes("questions-qti.zip", "application/zip", &bytes)
-        });
-        if let Err(why) = done {
-            say(why);
-        }
     };
     let to_school = move |_| {
         say("The files of the page are being fetched.".into());
@@ -175,7 +178,7 @@ fn Further(assignment: Assignment, id: String) -> impl IntoView {
         </div>
         <Fold title="For other systems" test="other-systems">
             <p>
-                "The questions of one set of patients as a QTI 2.2 package, for question banks that read it. Only choice and order questions fit that form."
+                "The questions of one seat as a QTI 2.2 package, for question banks that read it. Choices, orders and numbers fit that form; mixes, drawings and what is matched do not."
             </p>
             <div class="actions">
                 <button type="button" class="button button-quiet" data-test="qti" on:click=to_bank>
@@ -195,23 +198,64 @@ fn Further(assignment: Assignment, id: String) -> impl IntoView {
     }
 }
 
-/// The questions of the patients that seat 0 draws.
+/// The questions that seat 0 draws, as far as they have a form there.
 fn questions(assignment: &Assignment) -> Result<Vec<qti::Question>, String> {
     let clinic = clinic_with(assignment.card.as_deref())?;
     let mut all = Vec::new();
     for slot in assignment.slots() {
-        let seed = assignment.seed(Seat(0), slot.place);
+        let draw = assignment.draw(Seat(0), &slot);
+        let task = format!("task-{}", slot.place + 1);
+        let title = assignments::task(&slot.task);
         let decisions = match &*slot.task {
-            Task::Case(order) => cases::case(&clinic, order, seed).map(|case| case.decisions),
-            Task::Reading => clinic.tray_reading(seed).map(|it| it.decisions.into()),
-            _ => None,
+            Task::Case(order) => cases::case(&clinic, order, draw.seed).map(|case| case.decisions),
+            Task::Reading => clinic.tray_reading(draw.seed).map(|it| it.decisions.into()),
+            Task::Number(family) => {
+                let drawn = numbers::drawn(&clinic, family, draw);
+                all.extend(drawn.and_then(|it| qti::Question::of_exercise(&task, &it)));
+                None
+            }
+            Task::Question(family) => {
+                let written = at_hand().map(|questions| questions.bank());
+                let drawn = written.and_then(|all| asked::drawn(all, family, draw));
+                all.extend(drawn.and_then(|it| qti::Question::of_question(&task, &title, &it)));
+                None
+            }
+            Task::Form {
+                blueprint,
+                questions,
+            } => {
+                all.extend(of_form(blueprint, *questions, draw.seed, &task, &title));
+                None
+            }
+            Task::Mix { .. } => None,
         };
         for decision in decisions.unwrap_or_default() {
-            let id = format!("task-{}-{}", slot.place + 1, decision.id);
+            let id = format!("{task}-{}", decision.id);
             all.extend(qti::Question::of(&id, &decision));
         }
     }
     Ok(all)
+}
+
+/// The questions of a form.
+fn of_form(
+    blueprint: &str,
+    questions: u16,
+    seed: u64,
+    task: &str,
+    title: &str,
+) -> Vec<qti::Question> {
+    let Some(all) = at_hand() else {
+        return Vec::new();
+    };
+    let bank = forms::bank(all.items(), blueprint).unwrap_or_default();
+    let ids = forms::drawn(&bank, questions, seed).unwrap_or_default();
+    let code = forms::code(seed);
+    let one = |id: &String| {
+        let question = forms::write(all.bank(), &code, id)?;
+        qti::Question::of_question(&format!("{task}-{id}"), title, &question)
+    };
+    ids.iter().filter_map(one).collect()
 }
 
 /// The sheet that is printed and pinned up.

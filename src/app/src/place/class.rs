@@ -13,6 +13,8 @@ pub enum ClassPlace {
     Assignments,
     /// One of them, by its id.
     Assignment(String),
+    /// One task of an assignment, by the id of that and its place in it, from 0.
+    Task(String, u16),
     /// A hand-in that a link brought to the instructor, in letters.
     HandIn(String),
     /// The instructor's desk.
@@ -42,6 +44,7 @@ impl ClassPlace {
             ["a", needs, code] => Self::Set(format!("{needs}/{code}")),
             ["assignments"] => Self::Assignments,
             ["assignments", id] => Self::Assignment((*id).into()),
+            ["assignments", id, place] => Self::Task((*id).into(), place.parse().ok()?),
             ["hand-in", code] => Self::HandIn((*code).into()),
             ["class"] => Self::Desk,
             ["class", "assign"] => Self::Assign,
@@ -60,6 +63,7 @@ impl ClassPlace {
             Self::Set(code) => format!("{SET}{code}"),
             Self::Assignments => "#/assignments".into(),
             Self::Assignment(id) => format!("#/assignments/{id}"),
+            Self::Task(id, place) => format!("#/assignments/{id}/{place}"),
             Self::HandIn(code) => format!("{HAND_IN}{code}"),
             Self::Desk => "#/class".into(),
             Self::Assign => "#/class/assign".into(),
@@ -76,7 +80,9 @@ impl ClassPlace {
     /// assignments to Today, the instructor's desk to Record.
     pub fn section(&self) -> Section {
         match self {
-            Self::Set(_) | Self::Assignments | Self::Assignment(_) => Section::Today,
+            Self::Set(_) | Self::Assignments | Self::Assignment(_) | Self::Task(..) => {
+                Section::Today
+            }
             Self::CheckOff(_) => Section::Procedures,
             _ => Section::Record,
         }
@@ -101,6 +107,7 @@ mod tests {
             ClassPlace::Set("our-practice.3/22Y9C0A5".into()),
             ClassPlace::Assignments,
             ClassPlace::Assignment("0badcafe".into()),
+            ClassPlace::Task("0badcafe".into(), 3),
             ClassPlace::HandIn("22Y9C0A5".into()),
             ClassPlace::Desk,
             ClassPlace::Assign,

@@ -4,6 +4,7 @@ use super::{run::Run, time};
 use crate::{
     browser::clock,
     parts::{
+        assigned::BackToAssignment,
         icon::{Icon, icon},
         page::Page,
     },
@@ -67,6 +68,7 @@ pub fn Result(
         <Page title="The result" over="Practice forms" up=Place::Forms(String::new()).fragment()>
             <div class="prose" data-test="result">{words}</div>
             {time::closed(&form).map(|words| view! { <p data-test="ran-out">{words}</p> })}
+            <BackToAssignment sitting=Some(run.id) />
             <p class="q-note">{time_taken(&form)}</p>
             {gone}
             <section class="group">

@@ -7,16 +7,14 @@ use crate::{
     place::{FormSide, Place},
     questions::{Draft, Kept, Questions, answer, given, verdict},
 };
+use class::forms;
 use leptos::prelude::*;
 use record::{
     FormFinished, FormFlagged, FormPaused, PerCent, QuestionAnswered, SittingId, Store, What,
     folds::{self, Form},
 };
 use std::{cell::Cell, sync::Arc};
-use study::{
-    numeric::hash,
-    question::{Answer, Question},
-};
+use study::question::{Answer, Question};
 
 /// What is on screen.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -151,7 +149,7 @@ impl Run {
             form.and_then(|form| form.begun.code.clone())
         });
         let code = code.unwrap_or_else(|| self.id.to_string());
-        hash(&format!("{code}/{question}"))
+        forms::wording(&code, question)
     }
 
     /// The question at a place; nothing where its fact is no longer taught.

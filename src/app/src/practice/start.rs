@@ -21,6 +21,7 @@ use crate::{
     place::{FormSide, Place},
     questions::{Questions, Ready, days, plan, prepare, studied},
 };
+use class::forms;
 use leptos::{prelude::*, task::spawn_local};
 use record::{FormBegun, PerCent, SettingChanged, What, folds};
 use study::form::{Mode, Request, SharedForm, assemble_in_slices};
@@ -275,10 +276,10 @@ fn Begun() -> impl IntoView {
     let forms = log().memo(folds::forms);
     let row = |form: folds::Form| {
         let (asked, answered) = (form.begun.questions.len(), form.answers.len());
-        let kind = if form.begun.code.is_some() {
-            "Shared form"
-        } else {
-            "Form"
+        let kind = match form.begun.code.as_deref() {
+            Some(code) if forms::is_task(code) => "Assigned form",
+            Some(_) => "Shared form",
+            None => "Form",
         };
         let (state, day) = match form.finished {
             Some(at) => ("handed in", at),

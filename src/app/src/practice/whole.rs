@@ -5,6 +5,7 @@ use crate::{
     browser::focus,
     parts::{
         announce::announcer,
+        assigned::BackToAssignment,
         notice::{Notice, Tone},
         page::Page,
     },
@@ -53,6 +54,7 @@ pub fn Whole(
                 </button>
                 <PauseButton run />
             </div>
+            <BackToAssignment sitting=Some(run.id) />
         </Page>
     }
 }

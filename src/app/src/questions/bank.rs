@@ -1,7 +1,7 @@
 //! All questions, made ready in the background in short slices, so that the
 //! page answers every touch meanwhile. They stay until the page is closed.
 
-use super::{item::item, studied};
+use super::studied;
 use crate::{
     browser::breath::{self, Sliced},
     log::{OpenLog, log},
@@ -13,7 +13,7 @@ use std::cell::{Cell, OnceCell};
 use study::{
     item::{Bank as Items, Blueprint},
     numeric::hash,
-    question::{Bank, Question, QuestionId},
+    question::{Bank, Question, QuestionId, measured},
 };
 
 /// All questions, ready. A copy of this can go into any handler; the questions
@@ -103,7 +103,7 @@ async fn make_ready(clinic: &'static Clinic, blueprint: Blueprint, log: OpenLog)
     let written = Bank::in_slices(clinic, &mut async || work.rest().await).await;
     let mut items = Vec::with_capacity(written.ids().len());
     for id in written.ids() {
-        items.extend(written.write(id, 0).map(|question| item(&question)));
+        items.extend(written.write(id, 0).map(|question| measured(&question)));
         work.rest().await;
     }
     breath::take().await;
@@ -121,7 +121,23 @@ async fn make_ready(clinic: &'static Clinic, blueprint: Blueprint, log: OpenLog)
 pub fn questions() -> Option<Questions> {
     prepare();
     HERE.with(Clone::clone).get();
+    at_hand()
+}
+
+/// The questions, if they are ready now.
+pub fn at_hand() -> Option<Questions> {
     ALL.with(|all| all.get().map(|_| Questions(())))
+}
+
+/// Waits until the questions are ready.
+pub async fn awaited() -> Questions {
+    prepare();
+    loop {
+        match at_hand() {
+            Some(questions) => return questions,
+            None => breath::take().await,
+        }
+    }
 }
 
 /// Stands where something will be that needs all questions.

@@ -43,7 +43,7 @@ pub fn Competencies() -> impl IntoView {
     let nothing_yet = move || {
         tallies.with(Vec::is_empty).then(|| {
             view! {
-                <p>"Nothing is answered yet. Each decision in a case counts here, by what it shows."</p>
+                <p>"Nothing is done yet. Each decision in a case, each mix and each number worked out counts here, by what it shows."</p>
             }
         })
     };

@@ -10,9 +10,9 @@ use crate::{
     parts::{announce::announcer, page::Page},
     place::Place,
     questions::{
-        Hint, Questions, SetAside, answer,
+        Clue, Questions, SetAside, answer,
         ask::{Ask, Asked, stem},
-        hint, told,
+        hint, ruled_out, told,
     },
     shell::NotHere,
     taught::catalogue,
@@ -100,19 +100,13 @@ fn Asking(play: Play, showing: Showing) -> impl IntoView {
             .map_or("Question", |each| each.name.as_str())
     };
     let clue = StoredValue::new(hint(&question));
-    let out = Signal::derive(move || {
-        let shown = play.draft.with(|draft| draft.hint);
-        clue.with_value(|clue| match clue {
-            Some(Hint::RuledOut(key)) if shown => Some(key.clone()),
-            _ => None,
-        })
-    });
+    let out = ruled_out(play.draft, clue);
     let (heading, given) = (question.clone(), question.clone());
     view! {
         <Frame play>
             {stem(&heading, label.to_owned())}
             <Ask asked out />
-            <Clue play clue />
+            <Clue draft=play.draft clue />
             <label class="q-unsure">
                 <input
                     type="checkbox"
@@ -140,45 +134,6 @@ fn Asking(play: Play, showing: Showing) -> impl IntoView {
         </Frame>
     }
     .into_any()
-}
-
-/// A hint on request; it makes a right answer count as recalled with strain.
-#[component]
-fn Clue(play: Play, clue: StoredValue<Option<Hint>>) -> impl IntoView {
-    let announcer = announcer();
-    let words = move || {
-        clue.with_value(|clue| match clue {
-            Some(Hint::Says(words)) => words.clone(),
-            Some(Hint::RuledOut(_)) => "One choice is ruled out.".into(),
-            None => String::new(),
-        })
-    };
-    let shown = move || {
-        if play.draft.with(|draft| draft.hint) {
-            view! { <p class="q-hint" data-test="hint-shown">"Hint: " {words()}</p> }.into_any()
-        } else {
-            view! {
-                <button
-                    type="button"
-                    class="button button-quiet q-hint-button"
-                    data-test="hint"
-                    on:click=move |_| {
-                        play.draft.update(|draft| {
-                            draft.hint = true;
-                            if let Some(Hint::RuledOut(out)) = clue.get_value() {
-                                draft.keys.retain(|key| *key != out);
-                            }
-                        });
-                        announcer.say(words());
-                    }
-                >
-                    "Hint"
-                </button>
-            }
-            .into_any()
-        }
-    };
-    clue.with_value(Option::is_some).then_some(shown)
 }
 
 /// The ways out: a pause that loses nothing, and the end.

@@ -38,11 +38,21 @@ fn one(it: Assigned) -> AnyView {
         it.done(),
         it.taken.tasks
     );
+    let about = it.taken.about.clone().map(|about| {
+        let time = it
+            .taken
+            .minutes
+            .map(|minutes| format!(", about {minutes} min"));
+        view! {
+            <span class="card-note" data-test="assigned-about">{about} {time}</span>
+        }
+    });
     let go = if it.complete() { "Hand in" } else { "Go on" };
     view! {
         <a class="card card-due" href=place.fragment() data-test="assigned">
             <span class="stage-label">"Assigned"</span>
             <span class="card-name">{it.taken.title}</span>
+            {about}
             <span class="card-note">{note}</span>
             <span class="card-go">{go} {icon(Icon::Onwards)}</span>
         </a>

@@ -32,7 +32,8 @@ impl Assignment {
             body.byte(set.times);
             write_task(&set.task, &mut body);
         }
-        envelope::seal(Kind::Assignment, self.bank, &body.0)
+        let version = self.tasks.iter().map(|set| version(&set.task)).max();
+        envelope::seal_as(version.unwrap_or(1), Kind::Assignment, self.bank, &body.0)
     }
 
     /// As letters, for a line of a file or behind a prefix of a link.
@@ -67,6 +68,11 @@ impl Assignment {
             return Err(Refusal::OtherBank);
         }
         read_body(opened.body, bank)
+            .filter(|read| {
+                read.tasks
+                    .iter()
+                    .all(|set| version(&set.task) <= opened.version)
+            })
             .filter(Self::sensible)
             .ok_or(Refusal::Damaged(Check::Sense))
     }
@@ -103,6 +109,14 @@ fn read_body(body: &[u8], bank: Version) -> Option<Assignment> {
     })
 }
 
+/// The version of the form that has room for a task.
+fn version(task: &Task) -> u8 {
+    match task {
+        Task::Mix { usage: Some(_), .. } | Task::Number(_) => 2,
+        _ => 1,
+    }
+}
+
 fn write_task(task: &Task, to: &mut Writer) {
     match task {
         Task::Case(order) => to
@@ -118,12 +132,20 @@ fn write_task(task: &Task, to: &mut Writer) {
             })
             .maybe(order.with.as_deref()),
         Task::Reading => to.byte(1),
-        Task::Mix(material) => to.byte(2).text(material),
+        Task::Mix {
+            material,
+            usage: None,
+        } => to.byte(2).text(material),
         Task::Question(family) => to.byte(3).text(family),
         Task::Form {
             blueprint,
             questions,
         } => to.byte(4).text(blueprint).number(u64::from(*questions)),
+        Task::Mix {
+            material,
+            usage: Some(usage),
+        } => to.byte(5).text(material).text(usage),
+        Task::Number(family) => to.byte(6).text(family),
     };
 }
 
@@ -143,12 +165,20 @@ fn read_task(reader: &mut Reader<'_>) -> Option<Task> {
             with: present(reader.text()?),
         }),
         1 => Task::Reading,
-        2 => Task::Mix(reader.text()?.to_owned()),
+        2 => Task::Mix {
+            material: reader.text()?.to_owned(),
+            usage: None,
+        },
         3 => Task::Question(reader.text()?.to_owned()),
         4 => Task::Form {
             blueprint: reader.text()?.to_owned(),
             questions: reader.narrow()?,
         },
+        5 => Task::Mix {
+            material: reader.text()?.to_owned(),
+            usage: Some(reader.text()?.to_owned()),
+        },
+        6 => Task::Number(reader.text()?.to_owned()),
         _ => return None,
     })
 }
@@ -190,10 +220,10 @@ mod tests {
         let elsewhere = Assignment::read(&letters, Version(1));
         assert_eq!(elsewhere, Err(Refusal::OtherBank));
         let mut newer = Writer::default();
-        newer.raw(&[0x21, 1, 2, 3, 4, 5]);
+        newer.raw(&[0x31, 1, 2, 3, 4, 5]);
         let sum = crate::wire::check::crc32(&newer.0);
         newer.four(sum);
-        assert_eq!(read(&base32::encode(&newer.0)), Err(Refusal::Newer(2)));
+        assert_eq!(read(&base32::encode(&newer.0)), Err(Refusal::Newer(3)));
     }
 
     #[test]

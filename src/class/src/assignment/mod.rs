@@ -9,7 +9,7 @@ mod typed;
 pub use day::Day;
 
 use crate::bank::Version;
-use crate::task::Task;
+use crate::task::{Draw, Task};
 use clinic::case::Seed;
 use std::rc::Rc;
 
@@ -69,6 +69,8 @@ pub struct Assignment {
 pub struct Slot {
     /// Its place in the assignment, from 0.
     pub place: u16,
+    /// Which of the times it is that the task is set, from 0.
+    pub nth: u16,
     /// The task.
     pub task: Rc<Task>,
 }
@@ -80,10 +82,10 @@ impl Assignment {
             .iter()
             .flat_map(|set| {
                 let task = Rc::new(set.task.clone());
-                std::iter::repeat_n(task, usize::from(set.times))
+                (0..u16::from(set.times)).map(move |nth| (nth, task.clone()))
             })
             .zip(0..)
-            .map(|(task, place)| Slot { place, task })
+            .map(|((nth, task), place)| Slot { place, nth, task })
             .collect()
     }
 
@@ -93,6 +95,16 @@ impl Assignment {
         let seat = if self.alike { 0 } else { seat.0 };
         let mixed = u64::from(self.seed) << 32 | u64::from(seat) << 16 | u64::from(place);
         Seed::new(mixed).bits()
+    }
+
+    /// By what a seat draws one of its tasks.
+    pub fn draw(&self, seat: Seat, slot: &Slot) -> Draw {
+        Draw {
+            seed: self.seed(seat, slot.place),
+            of_set: self.seed(seat, slot.place - slot.nth.min(slot.place)),
+            nth: slot.nth,
+            alike: self.alike,
+        }
     }
 
     /// What tells it from every other assignment: the checksum of all it says.
@@ -122,7 +134,10 @@ impl Assignment {
                 .flatten()
                 .all(|id| id_fits(id)),
             Task::Reading => true,
-            Task::Mix(id) | Task::Question(id) => id_fits(id),
+            Task::Mix { material, usage } => {
+                id_fits(material) && usage.as_ref().is_none_or(|id| id_fits(id))
+            }
+            Task::Question(id) | Task::Number(id) => id_fits(id),
             Task::Form { blueprint, .. } => id_fits(blueprint),
         };
         self.pass_mark <= 100

@@ -25,8 +25,9 @@ use crate::wire::{
     check,
 };
 
-/// The version that is written.
-const VERSION: u8 = 1;
+/// The latest version; numbers to be worked out came with it, and everything
+/// else is still written in the first.
+const VERSION: u8 = 2;
 
 /// The letters of a code, with the check symbol.
 const LETTERS: usize = 25;
@@ -46,7 +47,7 @@ impl Assignment {
         let (kind, name, times) = kind(set, bank)?;
         let mut writer = Writer::default();
         writer
-            .byte(VERSION << 4 | kind)
+            .byte(version(kind) << 4 | kind)
             .two(self.bank.short())
             .byte(name)
             .byte(times)
@@ -100,7 +101,7 @@ impl Assignment {
             return Err(Refusal::Damaged(Check::Checksum));
         }
         match before[0] >> 4 {
-            VERSION => {}
+            1..=VERSION => {}
             newer if newer > VERSION => return Err(Refusal::Newer(newer)),
             _ => return Err(Refusal::Foreign),
         }
@@ -108,10 +109,18 @@ impl Assignment {
         if reader.two() != Some(bank.version.short()) {
             return Err(Refusal::OtherBank);
         }
-        read(before[0] & 15, reader, bank)
+        let kind = before[0] & 15;
+        Some(kind)
+            .filter(|kind| version(*kind) <= before[0] >> 4)
+            .and_then(|kind| read(kind, reader, bank))
             .filter(Self::sensible)
             .ok_or(Refusal::Damaged(Check::Sense))
     }
+}
+
+/// The version that knows a kind of task.
+fn version(kind: u8) -> u8 {
+    if kind < 5 { 1 } else { 2 }
 }
 
 fn grouped(letters: &str) -> String {
@@ -140,7 +149,6 @@ fn kind(set: &Set, bank: &Bank) -> Option<(u8, u8, u8)> {
             place(&bank.blueprints, blueprint)?,
             u8::try_from(*questions).ok()?,
         ),
-        Task::Form { .. } => return None,
         Task::Reading => (1, 0, set.times),
         Task::Case(order) => {
             let frame = order.frame.clone()?;
@@ -153,8 +161,13 @@ fn kind(set: &Set, bank: &Bank) -> Option<(u8, u8, u8)> {
             }
             (2, place(&bank.frames, &frame)?, set.times)
         }
-        Task::Mix(material) => (3, place(&bank.materials, material)?, set.times),
+        Task::Mix {
+            material,
+            usage: None,
+        } => (3, place(&bank.materials, material)?, set.times),
+        Task::Form { .. } | Task::Mix { .. } => return None,
         Task::Question(family) => (4, place(&bank.families, family)?, set.times),
+        Task::Number(family) => (5, place(&bank.numbers, family)?, set.times),
     })
 }
 
@@ -172,8 +185,12 @@ fn read(kind: u8, mut reader: Reader<'_>, bank: &Bank) -> Option<Assignment> {
             frame: Some(name(&bank.frames)?),
             ..Order::default()
         }),
-        3 => Task::Mix(name(&bank.materials)?),
+        3 => Task::Mix {
+            material: name(&bank.materials)?,
+            usage: None,
+        },
         4 => Task::Question(name(&bank.families)?),
+        5 => Task::Number(name(&bank.numbers)?),
         _ => return None,
     };
     let times = if kind == 0 { 1 } else { times };
@@ -209,6 +226,7 @@ mod tests {
             frames: vec!["deep-caries".into(), "other-visits".into()],
             materials: vec!["zinc-oxide-eugenol".into()],
             families: vec!["what-is-missing".into()],
+            numbers: vec!["milligrams".into()],
             blueprints: vec!["all".into()],
         }
     }
@@ -258,7 +276,17 @@ mod tests {
             ..form()
         };
         let tries = Assignment { tries: 9, ..form() };
-        for set in [example(), card, mark, tries] {
+        let usage = Assignment {
+            tasks: vec![Set {
+                task: Task::Mix {
+                    material: "zinc-oxide-eugenol".into(),
+                    usage: Some("base".into()),
+                },
+                times: 1,
+            }],
+            ..form()
+        };
+        for set in [example(), card, mark, tries, usage] {
             assert_eq!(set.typed(&bank()), None);
         }
     }
@@ -310,11 +338,12 @@ mod tests {
         #[test]
         fn whatever_fits_comes_back(
             seed: u32, title: u8, due in 1_u16.., pass in 5_u8..=20, tries in 0_u8..4,
-            hints: bool, alike: bool, times in 1_u8..=100, kind in 0..4,
+            hints: bool, alike: bool, times in 1_u8..=100, kind in 0..5,
         ) {
             let task = match kind {
                 0 => Task::Reading,
-                1 => Task::Mix("zinc-oxide-eugenol".into()),
+                1 => Task::Mix { material: "zinc-oxide-eugenol".into(), usage: None },
+                3 => Task::Number("milligrams".into()),
                 2 => Task::Question("what-is-missing".into()),
                 _ => Task::Case(Order { frame: Some("other-visits".into()), ..Order::default() }),
             };

@@ -4,6 +4,7 @@
 
 use crate::assignment::Assignment;
 use crate::handin::{Cell, Column, Mark, Row, Table};
+use crate::task::Way;
 use serde_json::{Value, json};
 
 /// What is done, by the names that the form's makers list (value from memory).
@@ -44,19 +45,29 @@ fn answered(actor: &Value, base: &str, column: &Column, cell: &Cell) -> Value {
         "duration": format!("PT{}S", cell.seconds),
         "score": { "scaled": f64::from(cell.per_cent.min(100)) / 100.0 },
     });
-    if column.options.is_empty() {
-        definition["interactionType"] = "numeric".into();
-    } else {
-        definition["interactionType"] = "choice".into();
-        let choice =
-            |o: &crate::handin::Choice| json!({ "id": &*o.id, "description": { "en": &*o.label } });
-        definition["choices"] = column.options.iter().map(choice).collect();
-        let taken = cell.taken.places().iter();
-        let ids: Vec<&str> = taken
-            .filter_map(|&place| column.options.get(usize::from(place)))
-            .map(|option| &*option.id)
-            .collect();
-        result["response"] = ids.join("[,]").into();
+    let said = cell.said.as_deref();
+    let taken = cell.taken.places().iter();
+    let taken: Vec<&crate::handin::Choice> = taken
+        .filter_map(|&place| column.options.get(usize::from(place)))
+        .collect();
+    let (kind, response) = match column.way {
+        Way::Options => {
+            let choice = |o: &crate::handin::Choice| json!({ "id": &*o.id, "description": { "en": &*o.label } });
+            definition["choices"] = column.options.iter().map(choice).collect();
+            let ids: Vec<&str> = taken.iter().map(|option| &*option.id).collect();
+            ("choice", Some(ids.join("[,]")))
+        }
+        Way::Number => ("numeric", said.map(ToOwned::to_owned)),
+        Way::Typed => ("fill-in", said.map(ToOwned::to_owned)),
+        // What was done itself has no form here; what came of it is told.
+        Way::Outcome => {
+            let labels: Vec<&str> = taken.iter().map(|option| &*option.label).collect();
+            ("other", Some(labels.join(", ")))
+        }
+    };
+    definition["interactionType"] = kind.into();
+    if let Some(response) = response {
+        result["response"] = response.into();
     }
     json!({
         "actor": actor,

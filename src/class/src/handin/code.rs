@@ -2,8 +2,10 @@
 //!
 //! A response takes two bytes as a rule: one for a hint (1 bit), the kind of
 //! answer (2 bits) and a place or a count below 31 (5 bits), one for the seconds.
+//! What was typed or mixed stands behind a blank with a number of its own, in a
+//! code of the second version.
 
-use super::{HandIn, MOST_RESPONSES};
+use super::{HandIn, MOST_RESPONSES, made};
 use crate::assignment::Seat;
 use crate::bank::Version;
 use crate::refusal::{Check, Refusal};
@@ -19,6 +21,13 @@ const BLANK: u8 = 0;
 const ONE: u8 = 1;
 const SEVERAL: u8 = 2;
 const NUMBER: u8 = 3;
+
+/// What follows a blank that is none, from the second version on.
+const TYPED: usize = 1;
+const MIXED: usize = 2;
+
+/// The most bytes of what is typed.
+pub const MOST_TYPED: usize = 160;
 
 /// Says that the value follows as a number of its own.
 const FOLLOWS: u8 = 31;
@@ -38,7 +47,10 @@ impl HandIn {
                 write(response, &mut body);
             }
         }
-        envelope::seal(Kind::HandIn, self.bank, &body.0)
+        let mut all = self.responses.iter().flatten();
+        let later = all.any(|it| matches!(it.answer, Answer::Typed(_) | Answer::Mixed(_)));
+        let version = if later { 2 } else { 1 };
+        envelope::seal_as(version, Kind::HandIn, self.bank, &body.0)
     }
 
     /// As letters, for a line of a file or behind a prefix of a link.
@@ -68,7 +80,7 @@ impl HandIn {
         if opened.kind != Kind::HandIn {
             return Err(Refusal::Foreign);
         }
-        read_body(opened.body, opened.bank).ok_or(Refusal::Damaged(Check::Sense))
+        read_body(opened.body, opened.version, opened.bank).ok_or(Refusal::Damaged(Check::Sense))
     }
 }
 
@@ -98,11 +110,19 @@ fn write(response: &Response, to: &mut Writer) {
             head(NUMBER, 0);
             to.signed(*value);
         }
+        Answer::Typed(text) => {
+            head(BLANK, TYPED);
+            to.text(text);
+        }
+        Answer::Mixed(mix) => {
+            head(BLANK, MIXED);
+            made::write(mix, to);
+        }
     }
     to.number(u64::from(response.seconds));
 }
 
-fn read_body(body: &[u8], bank: Version) -> Option<HandIn> {
+fn read_body(body: &[u8], version: u8, bank: Version) -> Option<HandIn> {
     let mut reader = Reader(body);
     let assignment = reader.four()?;
     let seat = Seat(reader.two()?);
@@ -117,7 +137,7 @@ fn read_body(body: &[u8], bank: Version) -> Option<HandIn> {
         if all > MOST_RESPONSES {
             return None;
         }
-        let task: Option<Vec<Response>> = (0..count).map(|_| read(&mut reader)).collect();
+        let task: Option<Vec<Response>> = (0..count).map(|_| read(&mut reader, version)).collect();
         responses.push(task?);
     }
     reader.end()?;
@@ -131,14 +151,22 @@ fn read_body(body: &[u8], bank: Version) -> Option<HandIn> {
     })
 }
 
-fn read(reader: &mut Reader<'_>) -> Option<Response> {
+fn read(reader: &mut Reader<'_>, version: u8) -> Option<Response> {
     let head = reader.byte()?;
     let value = match head & FOLLOWS {
         FOLLOWS => reader.narrow()?,
         small => usize::from(small),
     };
     let answer = match head >> 5 & 3 {
-        BLANK => Answer::Blank,
+        BLANK => match (value, version) {
+            (0, _) | (_, 1) => Answer::Blank,
+            (TYPED, _) => {
+                let text = reader.text()?;
+                (text.len() <= MOST_TYPED).then(|| Answer::Typed(text.to_owned()))?
+            }
+            (MIXED, _) => Answer::Mixed(made::read(reader)?),
+            _ => return None,
+        },
         ONE => Answer::Options(vec![u16::try_from(value).ok()?]),
         SEVERAL => {
             // Each place takes at least one byte: a larger count is no count.
@@ -167,6 +195,8 @@ mod tests {
             Just(Answer::Blank),
             prop::collection::vec(any::<u16>(), 0..40).prop_map(Answer::Options),
             any::<i64>().prop_map(Answer::Number),
+            "[0-9a-z ,.]{0,30}".prop_map(Answer::Typed),
+            made::tests::made().prop_map(Answer::Mixed),
         ];
         (answer, any::<u32>(), any::<bool>()).prop_map(|(answer, seconds, hinted)| Response {
             answer,
@@ -211,7 +241,10 @@ mod tests {
         fn anything_can_be_read(text: String, bytes: Vec<u8>) {
             let _ = HandIn::read(&text);
             let _ = HandIn::from_bytes(&bytes);
-            let _ = HandIn::from_bytes(&envelope::seal(Kind::HandIn, Version(0), &bytes));
+            for version in [1, 2] {
+                let sealed = envelope::seal_as(version, Kind::HandIn, Version(0), &bytes);
+                let _ = HandIn::from_bytes(&sealed);
+            }
         }
     }
 

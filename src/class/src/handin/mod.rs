@@ -3,9 +3,11 @@
 
 mod code;
 pub mod inbox;
+mod made;
 mod outcome;
 mod row;
 
+pub use code::MOST_TYPED;
 pub use inbox::Inbox;
 pub use outcome::{Outcome, Received};
 pub use row::{Cell, Choice, Column, Mark, Row, Table, Taken};

@@ -2,7 +2,7 @@
 
 use super::HandIn;
 use crate::assignment::{Assignment, Seat, Slot};
-use crate::task::{Answer, Graded, Grader, Item, Offered, Response, TaskId};
+use crate::task::{Answer, Graded, Grader, Item, Offered, Response, TaskId, Way};
 use clinic::standing::Standing;
 use std::collections::HashMap;
 use std::rc::Rc;
@@ -74,6 +74,8 @@ pub struct Cell {
     pub wrongly: Taken,
     /// The seconds that it took.
     pub seconds: u32,
+    /// The answer in words, where it is no choice among the options.
+    pub said: Option<Rc<str>>,
 }
 
 /// One graded hand-in.
@@ -122,6 +124,8 @@ pub struct Column {
     pub competency: Rc<str>,
     /// Whether one option is the whole answer.
     pub one: bool,
+    /// How it is answered.
+    pub way: Way,
     /// The options that were offered to anybody, in the order in which they were first seen.
     pub options: Vec<Choice>,
 }
@@ -189,10 +193,7 @@ impl Table {
         let at = usize::try_from(number).ok()?;
         let places = self.places(at, &graded.item)?;
         let blank = response.answer == Answer::Blank;
-        let taken = match &response.answer {
-            Answer::Options(taken) => &taken[..],
-            _ => &[],
-        };
+        let taken = &graded.taken[..];
         let placed = |numbers: &[u16]| {
             let place = |&number: &u16| places.get(usize::from(number)).copied();
             Taken::of(numbers.iter().filter_map(place).collect())
@@ -213,6 +214,7 @@ impl Table {
             taken: placed(taken),
             wrongly: placed(&wrongly),
             seconds: response.seconds,
+            said: graded.said.clone(),
         })
     }
 
@@ -233,6 +235,7 @@ impl Table {
             name: item.name.clone(),
             competency: item.competency.clone(),
             one: item.one,
+            way: item.way,
             options: Vec::new(),
         });
         self.placed.push(None);
@@ -310,10 +313,10 @@ fn graded(
     }
     let mut all = Vec::new();
     for slot in slots {
-        let seed = assignment.seed(hand_in.seat, slot.place);
+        let draw = assignment.draw(hand_in.seat, slot);
         let given = hand_in.responses.get(usize::from(slot.place));
         let given = given.map_or(&[][..], |responses| responses);
-        let parts = grader.parts(&slot.task, seed)?;
+        let parts = grader.parts(&slot.task, draw)?;
         if given.len() > usize::from(parts) {
             return None;
         }
@@ -323,7 +326,7 @@ fn graded(
                 task: slot.task.clone(),
                 part,
             };
-            let graded = grader.grade(&task, seed, &response)?;
+            let graded = grader.grade(&task, draw, &response)?;
             all.push((slot.place, graded, response));
         }
     }

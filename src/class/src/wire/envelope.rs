@@ -15,8 +15,14 @@ use super::{base32, bytes::Reader, bytes::Writer, check};
 use crate::bank::Version;
 use crate::refusal::{Check, Refusal};
 
-/// The version that is written.
-pub const VERSION: u8 = 1;
+/// The latest version. Each thing is written in the first version that has room
+/// for what it says, so that an older page reads all that it can.
+///
+/// - 1: cases, trays to be read, mixes for the usual use, questions, forms;
+///   answers that are options or plain numbers
+/// - 2: mixes for a named use, numbers to be worked out; answers that are typed
+///   or mixed
+pub const VERSION: u8 = 2;
 
 /// The most letters that are looked at: far more than the largest hand-in has.
 pub const MOST: usize = 64 * 1024;
@@ -38,6 +44,8 @@ pub enum Kind {
 /// Something unwrapped.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub struct Opened<'b> {
+    /// The version of its form.
+    pub version: u8,
     /// What is inside.
     pub kind: Kind,
     /// The bank it was made for.
@@ -46,11 +54,16 @@ pub struct Opened<'b> {
     pub body: &'b [u8],
 }
 
-/// Wraps a body.
+/// Wraps a body of the first version.
 pub fn seal(kind: Kind, bank: Version, body: &[u8]) -> Vec<u8> {
+    seal_as(1, kind, bank, body)
+}
+
+/// Wraps a body of a version.
+pub fn seal_as(version: u8, kind: Kind, bank: Version, body: &[u8]) -> Vec<u8> {
     let mut writer = Writer::default();
     writer
-        .byte(VERSION << 4 | kind as u8)
+        .byte(version << 4 | kind as u8)
         .four(bank.0)
         .raw(body);
     let sum = check::crc32(&writer.0);
@@ -63,7 +76,7 @@ pub fn open(bytes: &[u8]) -> Result<Opened<'_>, Refusal> {
     let first = *bytes.first().ok_or(Refusal::Damaged(Check::Length))?;
     let version = first >> 4;
     let wrong = |check| match version {
-        VERSION => Refusal::Damaged(check),
+        1..=VERSION => Refusal::Damaged(check),
         _ => Refusal::Foreign,
     };
     if bytes.len() < LEAST {
@@ -74,7 +87,7 @@ pub fn open(bytes: &[u8]) -> Result<Opened<'_>, Refusal> {
         return Err(wrong(Check::Checksum));
     }
     match version {
-        VERSION => {}
+        1..=VERSION => {}
         newer if newer > VERSION => return Err(Refusal::Newer(newer)),
         _ => return Err(Refusal::Foreign),
     }
@@ -87,6 +100,7 @@ pub fn open(bytes: &[u8]) -> Result<Opened<'_>, Refusal> {
     let mut reader = Reader(&before[1..]);
     let bank = Version(reader.four().ok_or(Refusal::Damaged(Check::Length))?);
     Ok(Opened {
+        version,
         kind,
         bank,
         body: reader.0,
@@ -116,7 +130,8 @@ pub fn bytes(line: &str) -> Result<Vec<u8>, Refusal> {
     }
     base32::decode(letters).ok_or_else(|| {
         // The first letter holds the version: without it, it never was a code.
-        let ours = letters.bytes().next().and_then(base32::value) == Some(u32::from(VERSION) << 1);
+        let first = letters.bytes().next().and_then(base32::value);
+        let ours = first.is_some_and(|it| (1..=u32::from(VERSION)).contains(&(it >> 1)));
         let known = letters
             .bytes()
             .all(|b| base32::passed_over(b) || base32::value(b).is_some());

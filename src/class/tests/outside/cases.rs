@@ -7,11 +7,11 @@ use class::cases::{self, CaseGrader};
 use class::exchange::qti::{self, Question};
 use class::handin::{HandIn, Inbox, Outcome};
 use class::report::{Report, Tries};
-use class::task::{Answer, Grader, Order, Response, Task};
+use class::task::{Answer, Draw, Grader, Order, Response, Task};
 use clinic::{Clinic, case::Form, standing::Standing};
 use std::{path::Path, rc::Rc};
 
-fn clinic() -> Clinic {
+pub fn clinic() -> Clinic {
     let content = Path::new(env!("CARGO_MANIFEST_DIR")).join("../../content");
     let catalogue: Catalogue = catalogue::source::read(&content).expect("content without faults");
     Clinic::new(Rc::new(catalogue))
@@ -100,7 +100,7 @@ fn what_cannot_have_been_answered_is_not_graded() {
     let clinic = clinic();
     let grader = CaseGrader::new(clinic);
     let task = Rc::new(Task::Reading);
-    assert_eq!(grader.parts(&task, 1), Some(3));
+    assert_eq!(grader.parts(&task, Draw::once(1)), Some(3));
     let graded = |part, places: &[u16]| {
         let id = class::task::TaskId {
             task: task.clone(),
@@ -110,15 +110,14 @@ fn what_cannot_have_been_answered_is_not_graded() {
             answer: Answer::Options(places.into()),
             ..Response::default()
         };
-        grader.grade(&id, 1, &response).is_some()
+        grader.grade(&id, Draw::once(1), &response).is_some()
     };
     assert!(graded(0, &[0]));
     assert!(!graded(0, &[999]));
     assert!(!graded(0, &[0, 0]));
     assert!(!graded(3, &[0]));
-    assert_eq!(grader.parts(&Rc::new(Task::Mix("x".into())), 1), None);
-    let both: &[&dyn Grader] = &[&grader, &grader];
-    assert_eq!(both.parts(&task, 1), Some(3));
+    let other = Rc::new(Task::Number("milligrams".into()));
+    assert_eq!(grader.parts(&other, Draw::once(1)), None);
 }
 
 /// The decisions of a case as questions for other banks.
@@ -160,9 +159,10 @@ fn a_grader_that_has_graded_much_grades_as_a_fresh_one() {
                 answer: Answer::Options(places.clone()),
                 ..Response::default()
             };
-            let once = used.grade(&id, seed, &response);
-            assert_eq!(once, fresh.grade(&id, seed, &response), "{seed} {places:?}");
-            assert_eq!(once, used.grade(&id, seed, &response), "{seed} {places:?}");
+            let draw = Draw::once(seed);
+            let once = used.grade(&id, draw, &response);
+            assert_eq!(once, fresh.grade(&id, draw, &response), "{seed} {places:?}");
+            assert_eq!(once, used.grade(&id, draw, &response), "{seed} {places:?}");
         }
     }
 }
@@ -193,7 +193,9 @@ fn a_typed_number_survives_its_hand_in() {
             answer,
             ..Response::default()
         };
-        grader.grade(&task, 3, &response).map(|it| it.standing)
+        grader
+            .grade(&task, Draw::once(3), &response)
+            .map(|it| it.standing)
     };
     let right = sum.problem.right() / 1000;
     for (typed, standing) in [
@@ -223,7 +225,7 @@ fn a_typed_number_survives_its_hand_in() {
         ..Response::default()
     };
     assert_eq!(
-        grader.grade(&chart, 3, &response),
+        grader.grade(&chart, Draw::once(3), &response),
         None,
         "no number is asked there"
     );

@@ -94,7 +94,10 @@ fn full() -> Assignment {
     let tasks = [
         Task::Case(order),
         Task::Reading,
-        Task::Mix("zinc-oxide".into()),
+        Task::Mix {
+            material: "zinc-oxide".into(),
+            usage: Some("base".into()),
+        },
         Task::Question("what-is-missing".into()),
         Task::Form {
             blueprint: "all".into(),

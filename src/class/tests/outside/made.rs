@@ -3,7 +3,7 @@
 use class::assignment::{Assignment, Day, Seat, Set};
 use class::bank::Version;
 use class::handin::{HandIn, Table};
-use class::task::{Answer, Graded, Grader, Item, Offered, Response, Task, TaskId};
+use class::task::{Answer, Draw, Graded, Grader, Item, Offered, Response, Task, TaskId, Way};
 use clinic::standing::Standing;
 use std::rc::Rc;
 
@@ -41,6 +41,7 @@ fn item(number: usize, right: u16, harm: bool) -> Item {
         name: format!("=Question {number}").into(),
         competency: ["mixing", "chairside"][number % 2].into(),
         one: true,
+        way: Way::Options,
         offered: (0..4).map(option).collect(),
     }
 }
@@ -54,24 +55,30 @@ fn standing(place: u16, right: u16, harm: bool) -> Standing {
 }
 
 impl Grader for Key {
-    fn parts(&self, _: &Rc<Task>, _: u64) -> Option<u16> {
+    fn parts(&self, _: &Rc<Task>, _: Draw) -> Option<u16> {
         u16::try_from(self.items.len()).ok()
     }
 
-    fn grade(&self, task: &TaskId, _: u64, response: &Response) -> Option<Graded> {
+    fn seconds(&self, _: &Rc<Task>, _: Draw) -> Option<u32> {
+        u32::try_from(20 * self.items.len()).ok()
+    }
+
+    fn grade(&self, task: &TaskId, _: Draw, response: &Response) -> Option<Graded> {
         let (right, item) = self.items.get(usize::from(task.part))?;
-        let standing = match &response.answer {
-            Answer::Blank => Standing::Wrong,
+        let (standing, taken) = match &response.answer {
+            Answer::Blank => (Standing::Wrong, Vec::new()),
             Answer::Options(taken) => match taken[..] {
-                [place] if place < 4 => standing(place, *right, self.harm),
+                [place] if place < 4 => (standing(place, *right, self.harm), vec![place]),
                 _ => return None,
             },
-            Answer::Number(_) => return None,
+            _ => return None,
         };
         Some(Graded {
             item: item.clone(),
             standing,
             per_cent: standing.per_cent(),
+            taken,
+            said: None,
         })
     }
 }

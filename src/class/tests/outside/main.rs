@@ -14,4 +14,5 @@ mod report;
 mod scale;
 mod symbols;
 mod tables;
+mod tasks;
 mod words;

@@ -159,6 +159,33 @@ fn items_for_other_banks_are_well_formed() {
     assert!(qti::package("p", &twice).is_err());
 }
 
+/// A number is typed within the text, and scored between its bounds.
+fn check_number(item: &roxmltree::Document<'_>, from: &str, to: &str) {
+    let named = |name: &'static str| {
+        item.descendants()
+            .filter(move |n| n.has_tag_name(name_of(name)))
+    };
+    let entry = named("textEntryInteraction").next().expect("an entry");
+    assert_eq!(entry.attribute("responseIdentifier"), Some("RESPONSE"));
+    assert_eq!(entry.parent().expect("a parent").tag_name().name(), "p");
+    let bounds: Vec<&str> = ["gte", "lte"]
+        .into_iter()
+        .flat_map(named)
+        .flat_map(|n| n.children())
+        .filter(|n| n.has_tag_name(name_of("baseValue")))
+        .filter_map(|n| n.text())
+        .collect();
+    assert_eq!(bounds, [from, to]);
+    assert!(
+        bounds.iter().all(|it| it.parse::<f64>().is_ok()),
+        "{bounds:?}"
+    );
+}
+
+fn name_of(name: &'static str) -> (&'static str, &'static str) {
+    ("http://www.imsglobal.org/xsd/imsqti_v2p2", name)
+}
+
 /// The rules of QTI 2.2 that items of ours have to keep: what is declared is
 /// used, what is right is offered, ids are ids and stand once.
 pub fn check_items(questions: &[Question]) {
@@ -172,6 +199,10 @@ pub fn check_items(questions: &[Question]) {
         };
         assert_eq!(item.root_element().tag_name().name(), "assessmentItem");
         let declared = all("responseDeclaration").next().expect("a response");
+        if let Expected::Between { from, to, .. } = &question.answer {
+            check_number(&item, from, to);
+            continue;
+        }
         let interaction = all("choiceInteraction")
             .chain(all("orderInteraction"))
             .next()
@@ -204,6 +235,7 @@ pub fn check_items(questions: &[Question]) {
             Expected::One(_) => ("choiceInteraction", "single", Some("1")),
             Expected::All(_) => ("choiceInteraction", "multiple", Some("0")),
             Expected::Order(_) => ("orderInteraction", "ordered", None),
+            Expected::Between { .. } => continue,
         };
         assert_eq!(interaction.tag_name().name(), tag);
         assert_eq!(declared.attribute("cardinality"), Some(cardinality));

@@ -6,7 +6,7 @@ use serde::{Deserialize, Serialize};
 
 /// How hard it is worked, in per cent; kept in tens, so that the unsteady hand
 /// of a gesture does not fill the log.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize)]
 #[serde(from = "u8", into = "u8")]
 pub struct Vigour(u8);
 
@@ -42,7 +42,7 @@ impl From<Vigour> for u8 {
 }
 
 /// How it is worked.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, Serialize, Deserialize)]
 #[serde(deny_unknown_fields)]
 pub struct Stroke {
     /// How hard.
@@ -53,7 +53,7 @@ pub struct Stroke {
 
 /// One thing done. Times lie in `Spatulate`, `Wait` and `Cure` alone; the rest
 /// takes none.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, Serialize, Deserialize)]
 #[serde(rename_all = "kebab-case", deny_unknown_fields)]
 pub enum Action {
     /// Lays the surface out, cooled or not; before powder and liquid meet.

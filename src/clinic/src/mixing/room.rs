@@ -7,7 +7,7 @@ use super::{
 use serde::{Deserialize, Serialize};
 
 /// The room that is mixed in.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, Serialize, Deserialize)]
 #[serde(deny_unknown_fields)]
 pub struct Room {
     /// The temperature of its air, of the bottles and of a pad.

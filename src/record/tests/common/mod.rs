@@ -231,6 +231,8 @@ fn class() -> impl Strategy<Value = What> {
                     title: "Assignment".into(),
                     due,
                     tasks,
+                    about: None,
+                    minutes: None,
                 })
             }),
         (sitting(), any::<u16>(), sitting()).prop_map(|(run, place, sitting)| {
@@ -266,6 +268,7 @@ fn class() -> impl Strategy<Value = What> {
                     verdict,
                     per_cent: PerCent::of(marks),
                     competency: "mixing".into(),
+                    hint: false,
                     seconds: 131,
                 })
             }

@@ -41,6 +41,15 @@ impl Bank {
         &self.ids
     }
 
+    /// The ids of the questions of one family.
+    pub fn of_family(&self, family: &str) -> &[QuestionId] {
+        // Family by family, so that those of one stand together.
+        let is_own = |id: &QuestionId| id.family() == family;
+        let from = self.ids.iter().position(is_own).unwrap_or(self.ids.len());
+        let own = self.ids[from..].iter().take_while(|id| is_own(id)).count();
+        &self.ids[from..from + own]
+    }
+
     /// The families, in the order of the ids.
     pub fn families(&self) -> &'static [Family] {
         families::ALL

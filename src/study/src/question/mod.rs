@@ -10,11 +10,13 @@ mod bank;
 mod estimate;
 mod form;
 mod id;
+mod measured;
 
 pub use answer::{Answer, Verdict};
 pub use bank::{Bank, VANISHED};
 pub use form::{Choice, Form, Piece};
 pub use id::QuestionId;
+pub use measured::measured;
 
 pub(crate) use estimate::estimate;
 

@@ -7,14 +7,14 @@ mod system;
 
 pub use resumed::resume;
 
-use super::run::hand_in;
+use super::{graders, run::hand_in};
 use crate::{browser::clock, log::OpenLog};
 use class::{
     assignment::{Assignment, Seat},
-    cases::{self, CaseGrader},
+    cases,
     exchange::scorm::{self, Interaction, Kind, MOST_SUSPENDED, Session, Status},
     handin::HandIn,
-    task::{Answer, Grader, Response, Task, TaskId},
+    task::{Answer, Graded, Grader, Response, Task, TaskId},
 };
 use clinic::{
     Clinic,
@@ -91,7 +91,6 @@ struct Teller {
     system: Rc<System>,
     assignment: Assignment,
     clinic: Clinic,
-    grader: CaseGrader,
     /// Which parts of which tasks ask for an order, by seat, place and part.
     ordered: RefCell<BTreeMap<(u16, u16), Vec<bool>>>,
     told: RefCell<Told>,
@@ -134,7 +133,6 @@ impl Teller {
         Self {
             system,
             assignment,
-            grader: CaseGrader::new(clinic.with_card(clinic.card().cloned())),
             clinic,
             ordered: RefCell::new(BTreeMap::new()),
             told: RefCell::new(told),
@@ -181,16 +179,17 @@ impl Teller {
     fn graded(&self, run: SittingId, made: &HandIn) -> Option<(u32, u32, Vec<Interaction>)> {
         let (mut right, mut asked, mut new) = (0, 0, Vec::new());
         let mut told = self.told.borrow_mut();
+        let graders = graders(&self.clinic);
         for slot in self.assignment.slots() {
-            let seed = self.assignment.seed(Seat(made.seat.0), slot.place);
+            let draw = self.assignment.draw(Seat(made.seat.0), &slot);
             let given = made.responses.get(usize::from(slot.place))?;
-            for part in 0..self.grader.parts(&slot.task, seed)? {
+            for part in 0..graders.parts(&slot.task, draw)? {
                 let task = TaskId {
                     task: slot.task.clone(),
                     part,
                 };
                 let response = given.get(usize::from(part)).cloned().unwrap_or_default();
-                let graded = self.grader.grade(&task, seed, &response)?;
+                let graded = graders.grade(&task, draw, &response)?;
                 let fits = matches!(graded.standing, Standing::Right | Standing::Acceptable);
                 asked += 1;
                 right += u32::from(fits);
@@ -202,8 +201,8 @@ impl Teller {
                 }
                 told.answers.push(at);
                 let id = format!("task-{}.{}", slot.place + 1, graded.item.id);
-                let ordered = self.is_ordered(made.seat.0, slot.place, &task, seed);
-                new.push(interaction(&id, &response, ordered, fits));
+                let ordered = self.is_ordered(made.seat.0, slot.place, &task, draw.seed);
+                new.push(interaction(&id, &response, &graded, (ordered, fits)));
             }
         }
         Some((right, asked, new))
@@ -221,7 +220,12 @@ impl Teller {
     }
 }
 
-fn interaction(id: &str, response: &Response, ordered: bool, right: bool) -> Interaction {
+fn interaction(
+    id: &str,
+    response: &Response,
+    graded: &Graded,
+    (ordered, right): (bool, bool),
+) -> Interaction {
     let now = clock::now();
     let local = now.utc_ms / 1000 + i64::from(now.offset_min) * 60;
     let chosen = if ordered {
@@ -229,10 +233,18 @@ fn interaction(id: &str, response: &Response, ordered: bool, right: bool) -> Int
     } else {
         Kind::Choice
     };
-    let (kind, taken, number) = match &response.answer {
-        Answer::Number(number) => (Kind::Numeric, Vec::new(), Some(*number)),
-        Answer::Options(taken) => (chosen, taken.clone(), None),
-        Answer::Blank => (chosen, Vec::new(), None),
+    let (kind, taken, number, text) = match &response.answer {
+        Answer::Number(number) => (Kind::Numeric, Vec::new(), Some(*number), None),
+        Answer::Options(taken) => (chosen, taken.clone(), None, None),
+        Answer::Blank => (chosen, Vec::new(), None, None),
+        Answer::Typed(text) => (Kind::FillIn, Vec::new(), None, Some(text.clone())),
+        // What came of the mix: what the hand did has no form there.
+        Answer::Mixed(_) => {
+            let of = |place: &u16| graded.item.offered.get(usize::from(*place));
+            let ids = graded.taken.iter().filter_map(of).map(|it| &*it.id);
+            let ids: Vec<&str> = ids.collect();
+            (Kind::Performance, Vec::new(), None, Some(ids.join(",")))
+        }
     };
     // A large tray has more options than the form has letters.
     let fits = taken.len() <= MOST_TAKEN && taken.iter().all(|place| *place < LETTERED);
@@ -241,6 +253,7 @@ fn interaction(id: &str, response: &Response, ordered: bool, right: bool) -> Int
         kind,
         taken: if fits { taken } else { Vec::new() },
         number,
+        text,
         right,
         at: u32::try_from(local.rem_euclid(86_400)).unwrap_or(0),
         seconds: response.seconds,

@@ -26,7 +26,9 @@ pub fn Before(
     let number = |text: RwSignal<String>| text.get_untracked().parse().unwrap_or(0.0);
     let ways = Way::ALL.map(|way| Choosable::new(way.value(), way.label()));
     let way = session.way;
-    let room = wanted.warmth.then(|| {
+    let set = session.room_set();
+    let own = |matters: bool| matters && set.is_none();
+    let room = own(wanted.warmth).then(|| {
         let options = WARMTHS.map(|it| Choosable::new(it.to_string(), format!("{it} °C")));
         view! {
             <Choice
@@ -38,7 +40,7 @@ pub fn Before(
             />
         }
     });
-    let air = wanted.damp.then(|| {
+    let air = own(wanted.damp).then(|| {
         let options = DAMPS.map(|it| Choosable::new(it.to_string(), format!("{it} %")));
         view! {
             <Choice
@@ -63,7 +65,18 @@ pub fn Before(
             </p>
         }
     });
-    let others = offer.uses.iter().filter(|(id, _)| *id != offer.usage);
+    let set = set.map(|room| {
+        view! {
+            <p data-test="room-set">
+                "The room, as it was set for your seat: " <strong>{room.temperature.to_string()}</strong> ", "
+                <strong>{room.humidity.to_string()}</strong> " humidity."
+            </p>
+        }
+    });
+    let others = offer
+        .uses
+        .iter()
+        .filter(|(id, _)| *id != offer.usage && session.task().is_none());
     let others = others
         .map(|(id, name)| {
             let to = Place::Mix(offer.material.clone(), Some(id.clone()));
@@ -74,6 +87,7 @@ pub fn Before(
         <section data-test="bench-before">
             <p class="ready"><strong>"Ready when: "</strong> {offer.ready.clone()}</p>
             {chair}
+            {set}
             {room}
             {air}
             <Choice

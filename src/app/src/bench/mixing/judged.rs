@@ -7,6 +7,7 @@ use crate::{
     log::log,
     parts::{
         announce::announcer,
+        assigned::BackToAssignment,
         icon::icon,
         sources::SourceNotes,
         verdict::{class, shape, word},
@@ -44,7 +45,11 @@ pub fn Judged(
         }
     });
     let offer = session.offer();
+    let task = session.task();
     let case = log().look(|events| {
+        if task.is_some() {
+            return None;
+        }
         let waiting = folds::under_way(events).pop()?;
         Some(Place::of_sitting(
             &waiting.case,
@@ -55,6 +60,7 @@ pub fn Judged(
     let case = case.map(|place| {
         view! { <a class="button" href=place.fragment() data-test="to-case">"On with the case"</a> }
     });
+    let own = task.is_none();
     let mends = line("To mend it: ", judged.mend.clone(), "mix-mend");
     let never = line("Never: ", judged.never.clone(), "mix-never");
     view! {
@@ -71,15 +77,20 @@ pub fn Judged(
             {also}
             {line("Next: ", judged.next.clone(), "mix-next")}
             <After session />
+            <BackToAssignment sitting=task />
             <div class="actions">
                 {case}
-                <button type="button" class="button" data-test="mix-again" on:click=move |_| session.again()>
-                    "Mix it again"
-                </button>
+                {own.then(|| view! {
+                    <button type="button" class="button" data-test="mix-again" on:click=move |_| session.again()>
+                        "Mix it again"
+                    </button>
+                })}
                 <a class="button button-quiet" href=Place::Item(offer.material.clone()).fragment()>
                     "Study: " {offer.name.clone()}
                 </a>
-                <a class="button button-quiet" href=Place::Bench.fragment()>"Another material"</a>
+                {own.then(|| view! {
+                    <a class="button button-quiet" href=Place::Bench.fragment()>"Another material"</a>
+                })}
             </div>
             <p class="hint mb-label" data-test="mix-label">{judged.label.clone()}</p>
             <SourceNotes ids=judged.sources.clone() />

@@ -17,10 +17,53 @@ pub struct Kept {
     pub replay: Replay,
 }
 
-/// Where the mix of a material and a use is kept. No number follows the
-/// prefix, so the record leaves it alone.
-fn key(material: &str, usage: &str) -> String {
-    format!("trayward/mix/{material}/{usage}")
+/// Where a mix under way is kept. No number follows the prefixes, so the record
+/// leaves it alone.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum Shelf {
+    /// At the bench, one for a material and a use.
+    Bench(String, String),
+    /// Of a task, by the run of work that it is done in.
+    Task(SittingId),
+}
+
+impl Shelf {
+    fn key(&self) -> String {
+        match self {
+            Self::Bench(material, usage) => format!("trayward/mix/{material}/{usage}"),
+            Self::Task(sitting) => format!("trayward/mix-task/{sitting}"),
+        }
+    }
+
+    /// What is kept.
+    pub fn take(&self) -> Option<Kept> {
+        Kept::read(&BrowserStore.get(&self.key()).ok().flatten()?)
+    }
+
+    /// Keeps a mix. Where the storage is full or forbidden the page has said so
+    /// already, and goes on in memory.
+    pub fn put(&self, kept: &Kept) {
+        if let Some(text) = kept.write() {
+            let _ = BrowserStore.put(&self.key(), &text);
+        }
+    }
+
+    /// Forgets what is kept.
+    pub fn clear(&self) {
+        // What cannot be removed is replaced by the next mix.
+        let _ = BrowserStore.remove(&self.key());
+    }
+
+    /// Whether the hint was looked at.
+    pub fn is_hinted(&self) -> bool {
+        let kept = BrowserStore.get(&format!("{}/hint", self.key()));
+        kept.ok().flatten().is_some()
+    }
+
+    /// Keeps that the hint was looked at.
+    pub fn hint(&self) {
+        let _ = BrowserStore.put(&format!("{}/hint", self.key()), "1");
+    }
 }
 
 impl Kept {
@@ -40,27 +83,6 @@ impl Kept {
             sitting: SittingId::parse(sitting)?,
             replay: serde_json::from_str(replay).ok()?,
         })
-    }
-
-    /// What is kept of a material and a use.
-    pub fn of(material: &str, usage: &str) -> Option<Self> {
-        let text = BrowserStore.get(&key(material, usage)).ok().flatten()?;
-        Self::read(&text)
-    }
-
-    /// Keeps it. Where the storage is full or forbidden the page has said so
-    /// already, and goes on in memory.
-    pub fn keep(&self) {
-        if let Some(text) = self.write() {
-            let key = key(self.replay.material.as_str(), &self.replay.usage);
-            let _ = BrowserStore.put(&key, &text);
-        }
-    }
-
-    /// Forgets what is kept of a material and a use.
-    pub fn forget(material: &str, usage: &str) {
-        // What cannot be removed is replaced by the next mix.
-        let _ = BrowserStore.remove(&key(material, usage));
     }
 }
 

@@ -7,6 +7,7 @@
 //! - `moves`: what else can be done
 //! - `moment`: the clock and the dentist
 //! - `judged`: the verdict
+//! - `task`: a mix that an assignment asks for
 //!
 //! Nothing here decides how a mix behaves: it asks [`clinic::mixing`].
 
@@ -19,6 +20,7 @@ mod moves;
 mod pad;
 mod picture;
 mod session;
+mod task;
 mod way;
 
 use crate::{
@@ -31,12 +33,13 @@ use before::Before;
 use catalogue::ids::ItemId;
 use clinic::mixing::{Mix, Room, steps_of};
 use judged::Judged;
-use kept::Kept;
 use leptos::prelude::*;
 use moment::MomentLine;
 use moves::Moves;
 use pad::Pad;
 use session::{Session, Stage};
+
+pub use task::MixTask;
 
 /// The screen on which a material is mixed.
 #[component]
@@ -54,31 +57,14 @@ pub fn MixScreen(
         return view! { <NotHere what="material to mix" /> }.into_any();
     };
     let wanted = standard().wanted(&offer);
-    let kept = Kept::of(offer.material.as_str(), &offer.usage);
-    let kept = kept.and_then(|kept| Some((kept.sitting, kept.replay.run(catalogue()).ok()?)));
-    let uses = offer.uses.iter().find(|(id, _)| *id == offer.usage);
-    let for_what = uses.map(|(_, name)| format!("For: {name}"));
     let title = offer.name.clone();
-    let session = Session::open(offer, wanted, clean, kept);
-    let below = move || match session.stage.get() {
-        Stage::Before => view! { <Before session /> }.into_any(),
-        Stage::Open => view! { <Moves session /> }.into_any(),
-        Stage::Handed => view! { <Judged session /> }.into_any(),
-    };
+    let session = Session::open(offer, wanted, clean);
     let mixing = catalogue()
         .material(&material)
         .and_then(|it| it.mixing.as_ref());
     view! {
         <Page title over="Bench" up=Place::Bench.fragment()>
-            <div class="mb" data-test="mix-screen">
-                <div class="mb-bench">
-                    <p class="hint mb-for">{for_what}</p>
-                    <Pad session />
-                    <MomentLine session />
-                    <Seen session />
-                </div>
-                <div class="mb-moves">{below}</div>
-            </div>
+            <Board session />
             {mixing
                 .map(|mixing| {
                     view! {
@@ -90,6 +76,33 @@ pub fn MixScreen(
         </Page>
     }
     .into_any()
+}
+
+/// The bench: the mass, the moment, what is seen, and what can be done.
+#[component]
+fn Board(
+    /// The mix.
+    session: Session,
+) -> impl IntoView {
+    let offer = session.offer();
+    let uses = offer.uses.iter().find(|(id, _)| *id == offer.usage);
+    let for_what = uses.map(|(_, name)| format!("For: {name}"));
+    let below = move || match session.stage.get() {
+        Stage::Before => view! { <Before session /> }.into_any(),
+        Stage::Open => view! { <Moves session /> }.into_any(),
+        Stage::Handed => view! { <Judged session /> }.into_any(),
+    };
+    view! {
+        <div class="mb" data-test="mix-screen">
+            <div class="mb-bench">
+                <p class="hint mb-for">{for_what}</p>
+                <Pad session />
+                <MomentLine session />
+                <Seen session />
+            </div>
+            <div class="mb-moves">{below}</div>
+        </div>
+    }
 }
 
 /// What is seen, in words, and what was said last. Both keep their room, so

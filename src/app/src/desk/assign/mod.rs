@@ -1,6 +1,7 @@
 //! Choosing what is set. What is chosen is kept at every step, so that a
 //! reload or another errand loses nothing.
 
+mod add;
 mod draft;
 mod kind;
 mod rules;

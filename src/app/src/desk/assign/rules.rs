@@ -91,10 +91,50 @@ pub fn Rules(
                 test="assign-drawn"
             />
             <p class="hint">
-                "Own patients keep neighbours from copying. The same for all lets items be compared, and reliability be worked out."
+                "Patients, questions and figures of one's own keep neighbours from copying. The same for all lets items and options be compared."
             </p>
+            <Hints draft />
             <Card draft />
         </section>
+    }
+}
+
+/// Whether hints may be looked at, and which of the tasks have any.
+#[component]
+fn Hints(draft: Draft) -> impl IntoView {
+    let allowed = draft.memo(|it| it.hints);
+    let has = draft.memo(|it| {
+        let own = |wanted: bool| it.tasks.iter().any(|set| set.task.has_hints() == wanted);
+        (own(true), own(false))
+    });
+    let says = move || match (allowed.get(), has.get()) {
+        (_, (false, true)) => {
+            "Cases, trays, numbers and forms have no hints, and nothing else is in."
+        }
+        (true, (true, true)) => {
+            "Questions have a hint each, and a mix shows how it is mixed. Cases, trays, numbers and forms have none. A hint that was looked at is told in the hand-in."
+        }
+        (true, _) => {
+            "Questions have a hint each, and a mix shows how it is mixed. A hint that was looked at is told in the hand-in."
+        }
+        (false, _) => {
+            "Questions are asked without their hints, and a mix is made without looking up how."
+        }
+    };
+    view! {
+        <label class="dk-check">
+            <input
+                type="checkbox"
+                data-test="assign-hints"
+                prop:checked=move || allowed.get()
+                on:change=move |event| {
+                    let allowed = event_target_checked(&event);
+                    draft.change(|draft| draft.hints = allowed);
+                }
+            />
+            <span>"Hints may be looked at"</span>
+        </label>
+        <p class="hint" data-test="hints-say">{says}</p>
     }
 }
 

@@ -14,6 +14,15 @@ pub enum Expected {
     All(Vec<String>),
     /// All options, in this order.
     Order(Vec<String>),
+    /// A number that is typed, both ends included.
+    Between {
+        /// The least, as a plain decimal.
+        from: String,
+        /// The most.
+        to: String,
+        /// Its unit; empty where it has none.
+        unit: String,
+    },
 }
 
 /// A question with its options.
@@ -51,7 +60,7 @@ impl Question {
                     .collect(),
             ),
             Form::Order(_) => Expected::Order(decision.best_answer()),
-            Form::Number(ref sum) => return Self::number(id, decision, sum),
+            Form::Number(ref sum) => return Self::of_sum(id, decision, sum),
         };
         let prompt = match decision.form {
             Form::Tray { .. } => format!(
@@ -75,7 +84,7 @@ impl Question {
     }
 
     /// A number as a choice among common wrong results.
-    fn number(id: &str, decision: &Decision, sum: &Sum) -> Option<Self> {
+    fn of_sum(id: &str, decision: &Decision, sum: &Sum) -> Option<Self> {
         let all = sum.problem.options();
         let right = all.iter().position(|(_, right)| *right)?;
         let named = |at: usize| format!("number-{at}");
@@ -92,11 +101,23 @@ impl Question {
 
     /// The item as XML.
     pub fn xml(&self) -> String {
-        let (cardinality, right): (&str, Vec<&String>) = match &self.answer {
-            Expected::One(id) => ("single", vec![id]),
-            Expected::All(ids) => ("multiple", ids.iter().collect()),
-            Expected::Order(ids) => ("ordered", ids.iter().collect()),
-        };
+        match &self.answer {
+            Expected::One(id) => self.choice("single", &[id]),
+            Expected::All(ids) => self.choice("multiple", &ids.iter().collect::<Vec<_>>()),
+            Expected::Order(ids) => self.choice("ordered", &ids.iter().collect::<Vec<_>>()),
+            Expected::Between { from, to, unit } => self.number(from, to, unit),
+        }
+    }
+
+    /// What is told before it, as XML.
+    fn told(&self) -> String {
+        match self.lead.as_str() {
+            "" => String::new(),
+            lead => format!("    <p>{}</p>\n", escaped(lead)),
+        }
+    }
+
+    fn choice(&self, cardinality: &str, right: &[&String]) -> String {
         let mut values = String::new();
         for id in right {
             // Writing to a String cannot fail.
@@ -113,42 +134,86 @@ impl Question {
         }
         let (element, bound) = match self.answer {
             Expected::One(_) => ("choiceInteraction", " maxChoices=\"1\""),
-            Expected::All(_) => ("choiceInteraction", " maxChoices=\"0\""),
             Expected::Order(_) => ("orderInteraction", ""),
+            _ => ("choiceInteraction", " maxChoices=\"0\""),
         };
-        let lead = match self.lead.as_str() {
-            "" => String::new(),
-            lead => format!("    <p>{}</p>\n", escaped(lead)),
-        };
+        let lead = self.told();
+        self.item(&format!(
+            r#"  <responseDeclaration identifier="RESPONSE" cardinality="{cardinality}" baseType="identifier">
+    <correctResponse>
+{values}    </correctResponse>
+  </responseDeclaration>
+{SCORE}  <itemBody>
+{lead}    <{element} responseIdentifier="RESPONSE" shuffle="false"{bound}>
+      <prompt>{prompt}</prompt>
+{options}    </{element}>
+  </itemBody>
+  <responseProcessing template="http://www.imsglobal.org/question/qti_v2p2/rptemplates/match_correct"/>
+"#,
+            prompt = escaped(&self.prompt),
+        ))
+    }
+
+    fn number(&self, from: &str, to: &str, unit: &str) -> String {
+        let lead = self.told();
+        self.item(&format!(
+            r#"  <responseDeclaration identifier="RESPONSE" cardinality="single" baseType="float">
+    <correctResponse>
+      <value>{from}</value>
+    </correctResponse>
+  </responseDeclaration>
+{SCORE}  <itemBody>
+{lead}    <p>{prompt}</p>
+    <p><textEntryInteraction responseIdentifier="RESPONSE" expectedLength="12"/> {unit}</p>
+  </itemBody>
+  <responseProcessing>
+    <responseCondition>
+      <responseIf>
+        <and>
+          <gte>
+            <variable identifier="RESPONSE"/>
+            <baseValue baseType="float">{from}</baseValue>
+          </gte>
+          <lte>
+            <variable identifier="RESPONSE"/>
+            <baseValue baseType="float">{to}</baseValue>
+          </lte>
+        </and>
+        <setOutcomeValue identifier="SCORE">
+          <baseValue baseType="float">1</baseValue>
+        </setOutcomeValue>
+      </responseIf>
+    </responseCondition>
+  </responseProcessing>
+"#,
+            prompt = escaped(&self.prompt),
+            unit = escaped(unit),
+        ))
+    }
+
+    /// What every item is wrapped in.
+    fn item(&self, body: &str) -> String {
         format!(
             r#"<?xml version="1.0" encoding="UTF-8"?>
 <assessmentItem xmlns="http://www.imsglobal.org/xsd/imsqti_v2p2"
     xmlns:xsi="http://www.w3.org/2001/XMLSchema-instance"
     xsi:schemaLocation="http://www.imsglobal.org/xsd/imsqti_v2p2 http://www.imsglobal.org/xsd/qti/qtiv2p2/imsqti_v2p2.xsd"
     identifier="{id}" title="{title}" adaptive="false" timeDependent="false">
-  <responseDeclaration identifier="RESPONSE" cardinality="{cardinality}" baseType="identifier">
-    <correctResponse>
-{values}    </correctResponse>
-  </responseDeclaration>
-  <outcomeDeclaration identifier="SCORE" cardinality="single" baseType="float">
+{body}</assessmentItem>
+"#,
+            id = identifier(&self.id),
+            title = escaped(&self.title),
+        )
+    }
+}
+
+/// The mark, which is 0 until it is earned.
+const SCORE: &str = r#"  <outcomeDeclaration identifier="SCORE" cardinality="single" baseType="float">
     <defaultValue>
       <value>0</value>
     </defaultValue>
   </outcomeDeclaration>
-  <itemBody>
-{lead}    <{element} responseIdentifier="RESPONSE" shuffle="false"{bound}>
-      <prompt>{prompt}</prompt>
-{options}    </{element}>
-  </itemBody>
-  <responseProcessing template="http://www.imsglobal.org/question/qti_v2p2/rptemplates/match_correct"/>
-</assessmentItem>
-"#,
-            id = identifier(&self.id),
-            title = escaped(&self.title),
-            prompt = escaped(&self.prompt),
-        )
-    }
-}
+"#;
 
 /// An id as the form allows it: it begins with a letter, and goes on in
 /// letters, digits, hyphens, underscores and points.

@@ -29,6 +29,10 @@ pub enum Kind {
     Sequencing,
     /// A number.
     Numeric,
+    /// What was typed.
+    FillIn,
+    /// Something done, told by what came of it.
+    Performance,
 }
 
 /// A graded answer.
@@ -43,6 +47,8 @@ pub struct Interaction {
     pub taken: Vec<u16>,
     /// The number that was answered, in thousandths.
     pub number: Option<i64>,
+    /// What was typed, or what came of what was done.
+    pub text: Option<String>,
     /// Whether it is right.
     pub right: bool,
     /// The time of day at which it was answered, in seconds from midnight.
@@ -165,6 +171,8 @@ impl Interaction {
             Kind::Choice => "choice",
             Kind::Sequencing => "sequencing",
             Kind::Numeric => "numeric",
+            Kind::FillIn => "fill-in",
+            Kind::Performance => "performance",
         };
         let result = if self.right { "correct" } else { "wrong" };
         let day = u64::from(self.at) % 86_400;
@@ -186,6 +194,11 @@ impl Interaction {
             let sign = if number < 0 { "-" } else { "" };
             let size = number.unsigned_abs();
             return Ok(format!("{sign}{}.{:03}", size / 1000, size % 1000));
+        }
+        if let Some(text) = &self.text {
+            // Some systems lose what is no plain letter.
+            let plain = |c: char| if matches!(c, ' '..='~') { c } else { '?' };
+            return Ok(text.chars().map(plain).take(MOST_LETTERS).collect());
         }
         let letters: Option<Vec<String>> = self.taken.iter().map(|&place| letter(place)).collect();
         letters
@@ -245,6 +258,7 @@ mod tests {
                 kind: Kind::Choice,
                 taken: vec![0, 25, 26, 35],
                 number: None,
+                text: None,
                 right: true,
                 at: 50_400,
                 seconds: 12,
@@ -291,6 +305,27 @@ mod tests {
         assert_eq!(
             names[..3],
             ["cmi.core.session_time", "cmi.suspend_data", "cmi.core.exit"]
+        );
+    }
+
+    #[test]
+    fn what_was_typed_or_done_is_told_in_plain_letters() {
+        let mut typed = session();
+        typed.interactions[0].kind = Kind::FillIn;
+        typed.interactions[0].text = Some(format!("2½ mg{}", "x".repeat(300)));
+        let values = typed.values().unwrap();
+        let value = |part: &str| {
+            let name = format!("cmi.interactions.4.{part}");
+            values
+                .iter()
+                .find(|(n, _)| *n == name)
+                .map(|(_, v)| v.clone())
+        };
+        assert_eq!(value("type").as_deref(), Some("fill-in"));
+        let answer = value("student_response").unwrap();
+        assert!(
+            answer.starts_with("2? mgx") && answer.len() == 255,
+            "{answer}"
         );
     }
 

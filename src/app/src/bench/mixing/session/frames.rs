@@ -10,6 +10,10 @@ use leptos::prelude::*;
 /// frame, but a page that lay in the background.
 const LONGEST_FRAME: i64 = 100;
 
+/// The steps in which time passes over a mix, in milliseconds: those of the
+/// model, so that what the hand did takes few letters to hand in.
+const STEP: u32 = 20;
+
 /// How often a mix under way is kept while it is worked, in milliseconds.
 const KEPT_EVERY: i64 = 2000;
 
@@ -124,7 +128,9 @@ impl Session {
             }
             return;
         }
-        let lasts = Millis(u32::try_from(lasts).unwrap_or(0));
+        let lasts = self.rest.get_value() + u32::try_from(lasts).unwrap_or(0);
+        self.rest.set_value(lasts % STEP);
+        let lasts = Millis(lasts / STEP * STEP);
         if lasts.0 > 0 {
             let action = match stroke {
                 Some(stroke) => Action::Spatulate { stroke, lasts },

@@ -1,15 +1,25 @@
 //! A mix under way, as the page holds it: what can be read of it in a view and
 //! what can be done with it in a handler. Nothing here decides how a mix
 //! behaves or what it is worth; [`Mix`] does.
+//!
+//! - `opening`: taking it up where it was left
+//! - here: doing one thing, handing it over, keeping it
+//! - `frames`: the hand, the keys and the clock, frame by frame
 
 mod frames;
+mod opening;
 
-use super::{hand::Hand, kept::Kept, picture::scale, way::Way};
+use super::{
+    hand::Hand,
+    kept::{Kept, Shelf},
+    picture::scale,
+    way::Way,
+};
 use crate::{
     browser::{clock, focus},
     cases::verdict,
-    log::{OpenLog, log},
-    parts::announce::{Announcer, announcer},
+    log::OpenLog,
+    parts::announce::Announcer,
 };
 use clinic::mixing::{
     Action, Celsius, Look, Mix, Offer, PerCent, Room, Seconds, Stroke, Verdict, Wanted, plan::Move,
@@ -37,6 +47,9 @@ pub struct Session {
     wanted: StoredValue<Arc<Wanted>>,
     mix: StoredValue<Mix>,
     sitting: StoredValue<SittingId>,
+    /// The room, where it is a task of an assignment.
+    set: Option<Room>,
+    shelf: StoredValue<Shelf>,
     log: OpenLog,
     aloud: Announcer,
     /// How the student wants to work.
@@ -63,55 +76,16 @@ pub struct Session {
     /// The stroke of a key or button that is held.
     held: StoredValue<Option<Stroke>>,
     last: StoredValue<i64>,
+    /// What was left of the last frame after whole steps, in milliseconds.
+    rest: StoredValue<u32>,
     kept: StoredValue<i64>,
+    /// Whether it was looked up how the material is mixed.
+    pub hinted: RwSignal<bool>,
     /// Counts loops of frames: an older one ends when a newer has begun.
     frames: StoredValue<u32>,
 }
 
 impl Session {
-    /// Takes up the mix where it was left, or lays a clean bench.
-    pub fn open(offer: Offer, wanted: Wanted, clean: Mix, kept: Option<(SittingId, Mix)>) -> Self {
-        let log = log();
-        let (sitting, mix, stage) = match kept {
-            Some((sitting, mix)) if mix.verdict().is_some() => (sitting, mix, Stage::Handed),
-            Some((sitting, mix)) => (sitting, mix, Stage::Open),
-            None => (log.new_sitting(), clean, Stage::Before),
-        };
-        let said = if stage == Stage::Open {
-            "Taken up where you left it. The clock stands until you go on.".into()
-        } else {
-            String::new()
-        };
-        let session = Self {
-            look: RwSignal::new(mix.look()),
-            seconds: RwSignal::new(mix.clock().get()),
-            offer: StoredValue::new(Arc::new(offer)),
-            wanted: StoredValue::new(Arc::new(wanted)),
-            mix: StoredValue::new(mix),
-            sitting: StoredValue::new(sitting),
-            log,
-            aloud: announcer(),
-            way: Way::chosen(),
-            stage: RwSignal::new(stage),
-            worked: RwSignal::new(0.0),
-            spatula: RwSignal::new(None),
-            running: RwSignal::new(false),
-            said: RwSignal::new(said),
-            tested: RwSignal::new(false),
-            turn: RwSignal::new(0),
-            hand: StoredValue::new(None),
-            held: StoredValue::new(None),
-            last: StoredValue::new(0),
-            kept: StoredValue::new(0),
-            frames: StoredValue::new(0),
-        };
-        on_cleanup(move || {
-            session.keep();
-            session.frames.try_update_value(|frames| *frames += 1);
-        });
-        session
-    }
-
     /// What there is to mix with.
     pub fn offer(self) -> Arc<Offer> {
         self.offer.get_value()
@@ -120,6 +94,22 @@ impl Session {
     /// How it is wanted at the chair.
     pub fn wanted(self) -> Arc<Wanted> {
         self.wanted.get_value()
+    }
+
+    /// The run of work that it is a task's; none at the bench of one's own.
+    pub fn task(self) -> Option<SittingId> {
+        self.set.map(|_| self.sitting.get_value())
+    }
+
+    /// The room that was set; none where it is one's own to choose.
+    pub fn room_set(self) -> Option<Room> {
+        self.set
+    }
+
+    /// It was looked up how the material is mixed.
+    pub fn look_up(self) {
+        self.shelf.with_value(Shelf::hint);
+        self.hinted.set(true);
     }
 
     /// Looks at the mix as it is now.
@@ -139,10 +129,11 @@ impl Session {
 
     /// Opens the bench in a room, and starts the clock where one runs.
     pub fn begin(self, warmth: f64, damp: f64) {
-        let room = Room {
+        let chosen = Room {
             temperature: Celsius::of(warmth),
             humidity: PerCent::of(damp),
         };
+        let room = self.set.unwrap_or(chosen);
         match room.checked() {
             Ok(room) => {
                 self.mix
@@ -159,8 +150,7 @@ impl Session {
 
     /// Lays a clean bench for another mix.
     pub fn again(self) {
-        let offer = self.offer();
-        Kept::forget(offer.material.as_str(), &offer.usage);
+        self.shelf.with_value(Shelf::clear);
         self.sitting.set_value(self.log.new_sitting());
         self.mix
             .update_value(|mix| *mix = Mix::of(mix.recipe().clone(), mix.room()));
@@ -256,6 +246,7 @@ impl Session {
             verdict: verdict(judged.standing),
             per_cent: Marks::of(judged.marks),
             competency: COMPETENCY.into(),
+            hint: self.hinted.get_untracked(),
             seconds,
         }));
         focus::first("#verdict");
@@ -284,11 +275,11 @@ impl Session {
             return;
         }
         self.kept.set_value(now());
-        Kept {
+        let kept = Kept {
             sitting: self.sitting.get_value(),
             replay: self.with(Mix::replay),
-        }
-        .keep();
+        };
+        self.shelf.with_value(|shelf| shelf.put(&kept));
     }
 }
 

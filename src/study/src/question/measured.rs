@@ -1,12 +1,10 @@
 //! A question as measurement sees it.
 
-use study::{
-    item::{Difficulty, Item, Level},
-    question::{Form, Question, Study},
-};
+use super::{Form, Question, Study};
+use crate::item::{Difficulty, Item, Level};
 
 /// What measurement has to know of a question.
-pub fn item(question: &Question) -> Item {
+pub fn measured(question: &Question) -> Item {
     let procedures = question.study.iter().filter_map(|study| match study {
         Study::Procedure(id) => Some(id.to_string()),
         _ => None,
@@ -31,7 +29,7 @@ pub fn item(question: &Question) -> Item {
 fn guess(form: &Form) -> f64 {
     match form {
         Form::One(all) | Form::Name(all) | Form::Slip(all) if !all.is_empty() => {
-            1.0 / study::numeric::real(all.len())
+            1.0 / crate::numeric::real(all.len())
         }
         _ => 0.0,
     }
@@ -51,8 +49,8 @@ fn enemies(question: &Question) -> Vec<String> {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::question::{QuestionId, Shown as Beside};
     use catalogue::cases::Level as Shown;
-    use study::question::{QuestionId, Shown as Beside};
 
     fn question(form: Form) -> Question {
         Question {
@@ -80,7 +78,7 @@ mod tests {
             from: catalogue::quantity::Milli(0),
             to: catalogue::quantity::Milli(0),
         };
-        let item = item(&question(number));
+        let item = measured(&question(number));
         assert_eq!(item.id, "missing.amalgam.bur");
         assert_eq!(item.procedures, ["amalgam"]);
         assert_eq!(item.enemies, ["missing.amalgam", "fact.amalgam.bur"]);
