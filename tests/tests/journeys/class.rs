@@ -7,7 +7,7 @@ use class::{
     cases::{self, CaseGrader},
     handin::{HandIn, Inbox, Outcome},
     report::{Report, Tries},
-    task::{Grader, Response, Task},
+    task::{Response, Task},
 };
 use clinic::{
     Clinic,
@@ -235,8 +235,7 @@ async fn a_class_of_thirty_is_set_taken_collected_and_reported() -> Result<()> {
 /// counted a second time, decision by decision.
 fn natively(clinic: &Clinic, set: &Assignment, lines: &[String]) -> Report {
     let grader = CaseGrader::new(clinic.with_card(None));
-    let graders: [&dyn Grader; 1] = [&grader];
-    let mut inbox = Inbox::new(set, &graders[..]);
+    let mut inbox = Inbox::new(set, &grader);
     let accepted = lines
         .iter()
         .filter(|line| matches!(inbox.read(line), Outcome::Accepted(_)))

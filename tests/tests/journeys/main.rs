@@ -1,6 +1,7 @@
 //! Journeys through the built page in real browsers, at phone size unless a
 //! journey says otherwise. `cargo site test browser` runs them.
 
+mod assignments;
 mod bench;
 mod cases;
 mod class;

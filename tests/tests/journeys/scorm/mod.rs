@@ -125,7 +125,7 @@ fn graded(set: &Assignment, case: &Case, hand_in: &HandIn) -> Result<(usize, Vec
             part,
         };
         let graded = grader
-            .grade(&task, set.seed(hand_in.seat, slot.place), response)
+            .grade(&task, set.draw(hand_in.seat, slot), response)
             .context("it cannot be graded")?;
         let fits = matches!(graded.standing, Standing::Right | Standing::Acceptable);
         all.push((response.answer != Answer::Blank).then_some(fits));
