@@ -17,7 +17,7 @@ use crate::{
         page::Page,
     },
     place::{ClassPlace, Place, SET},
-    questions::{at_hand, awaited},
+    questions::{Questions, at_hand, awaited},
     shell::NotHere,
 };
 use class::{
@@ -215,7 +215,7 @@ fn questions(assignment: &Assignment) -> Result<Vec<qti::Question>, String> {
                 None
             }
             Task::Question(family) => {
-                let written = at_hand().map(|questions| questions.bank());
+                let written = at_hand().map(Questions::bank);
                 let drawn = written.and_then(|all| asked::drawn(all, family, draw));
                 all.extend(drawn.and_then(|it| qti::Question::of_question(&task, &title, &it)));
                 None
