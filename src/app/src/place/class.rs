@@ -99,6 +99,7 @@ pub const HAND_IN: &str = "#/hand-in/";
 mod tests {
     use super::*;
     use crate::place::{FileSide, Place};
+    use proptest::prelude::*;
 
     #[test]
     fn a_place_of_a_class_comes_back_from_its_fragment() {
@@ -137,6 +138,23 @@ mod tests {
         ] {
             let place = Place::Class(place);
             assert_eq!(Place::from_fragment(&place.fragment()), place);
+        }
+    }
+
+    proptest! {
+        /// Whatever stands where a task stands: a place that comes back, or none.
+        #[test]
+        fn any_fragment_of_a_task_is_a_place_or_unknown(
+            id in "[^#]{0,20}", place in "[0-9+-]{0,8}|.{0,8}", rest in "(/.{0,8})?",
+        ) {
+            let read = Place::from_fragment(&format!("#/assignments/{id}/{place}{rest}"));
+            prop_assert_eq!(Place::from_fragment(&read.fragment()), read);
+        }
+
+        #[test]
+        fn every_task_has_a_place(id in "[0-9a-f]{8}", place: u16) {
+            let place = Place::Class(ClassPlace::Task(id, place));
+            prop_assert_eq!(Place::from_fragment(&place.fragment()), place);
         }
     }
 }

@@ -18,7 +18,7 @@ const PREFIX: &str = "https://practice.example.org/#/hand-in/";
 
 /// A change of bytes.
 #[derive(Clone, Debug)]
-enum Change {
+pub enum Change {
     /// Another byte at a place.
     Set(Index, u8),
     /// The largest number at a place, as a length would be.
@@ -31,7 +31,7 @@ enum Change {
     Double(Index),
 }
 
-fn change() -> impl Strategy<Value = Change> {
+pub fn change() -> impl Strategy<Value = Change> {
     prop_oneof![
         (any::<Index>(), any::<u8>()).prop_map(|(at, byte)| Change::Set(at, byte)),
         any::<Index>().prop_map(Change::Huge),
@@ -75,7 +75,7 @@ fn changed(bytes: &[u8], changes: &[Change]) -> Vec<u8> {
 
 /// Bytes with their checksum put right again, as the envelope has it: the last
 /// four bytes, the high one first.
-fn resealed(sealed: &[u8], changes: &[Change]) -> Vec<u8> {
+pub fn resealed(sealed: &[u8], changes: &[Change]) -> Vec<u8> {
     let mut bytes = changed(&sealed[..sealed.len() - 4], changes);
     let sum = checksum(&bytes);
     bytes.extend(sum.to_be_bytes());
@@ -150,13 +150,7 @@ proptest! {
         let key = Key::new("AAAA", true);
         let mut inbox = Inbox::new(&set, &key);
         let bytes = resealed(&hand_in(&set, 12, "AB.D").bytes(), &changes);
-        // As a part of one, bytes come in without being spelled.
-        let mut part = vec![0x13, 0xcb, 0xf4, 0x39, 0x26, 1, 1];
-        part.extend(checksum(&bytes).to_be_bytes());
-        part.extend(&bytes);
-        let sum = checksum(&part);
-        part.extend(sum.to_be_bytes());
-        let outcome = inbox.read(&letters(&part));
+        let outcome = inbox.read(&spelled(&bytes));
         prop_assert!(outcome.to_string().ends_with('.'));
         if let Outcome::Accepted(_) = outcome {
             prop_assert!(inbox.table().rows[0].cells.len() == 4);
@@ -208,6 +202,16 @@ proptest! {
         prop_assert!(!matches!(outcome, Outcome::Accepted(_)));
         prop_assert!(outcome.to_string().ends_with('.'));
     }
+}
+
+/// The letters of a hand-in with these bytes, of the bank of the tests: as its only part, bytes come in whatever they are.
+pub fn spelled(bytes: &[u8]) -> String {
+    let mut part = vec![0x13, 0xcb, 0xf4, 0x39, 0x26, 1, 1];
+    part.extend(checksum(bytes).to_be_bytes());
+    part.extend(bytes);
+    let sum = checksum(&part);
+    part.extend(sum.to_be_bytes());
+    letters(&part)
 }
 
 /// Bytes as letters, by the table of Crockford's base 32, written a second time.
