@@ -16,7 +16,7 @@ use crate::{
         page::Page,
     },
     place::{ClassPlace, HAND_IN, Place},
-    questions::Ready,
+    questions::ReadyFor,
     shell::NotHere,
 };
 use class::{
@@ -49,9 +49,6 @@ pub fn AssignmentScreen(
     let title = now.taken.title.clone();
     match read(&now.taken.code, &bank()) {
         Ok(assignment) => {
-            if let Ok(clinic) = clinic_with(assignment.card.as_deref()) {
-                reported::tell(log, id, assignment.clone(), clinic);
-            }
             let assigned = Signal::derive(move || assigned.get().unwrap_or_else(|| now.clone()));
             view! {
                 <Page title over="Assignments" up>
@@ -59,16 +56,17 @@ pub fn AssignmentScreen(
                     {
                         let body = {
                             let assignment = assignment.clone();
-                            move || view! {
-                                <Tasks assignment=assignment.clone() assigned />
-                                <HandOver assignment=assignment.clone() assigned />
+                            move || {
+                                if let Ok(clinic) = clinic_with(assignment.card.as_deref()) {
+                                    reported::tell(log, id.clone(), assignment.clone(), clinic);
+                                }
+                                view! {
+                                    <Tasks assignment=assignment.clone() assigned />
+                                    <HandOver assignment=assignment.clone() assigned />
+                                }
                             }
                         };
-                        if assignment.needs_questions() {
-                            view! { <Ready show=move |_| body() /> }.into_any()
-                        } else {
-                            body().into_any()
-                        }
+                        view! { <ReadyFor needs=assignment.needs_questions() show=body /> }
                     }
                     <Asks assignment />
                 </Page>

@@ -17,7 +17,7 @@ use crate::{
         page::Page,
     },
     place::{ClassPlace, Place},
-    questions::Ready,
+    questions::ReadyFor,
     taught::catalogue,
 };
 use class::{
@@ -36,17 +36,24 @@ pub fn SetScreen(
     let up = Place::Class(ClassPlace::Assignments).fragment();
     match read(&code, &bank()) {
         Ok(assignment) => {
-            // Within a school's system, what it kept is gone on with at once.
-            if let Ok(clinic) = clinic_with(assignment.card.as_deref())
-                && reported::resume(log(), &assignment, &clinic)
-            {
-                let address: Address = expect_context();
-                address.go(Place::Class(ClassPlace::Assignment(words::id(&assignment))));
-            }
-            view! {
-                <Page title=assignment.name() over="Assignments" up>
+            let title = assignment.name();
+            let awaits = reported::awaits_questions(&assignment);
+            let body = move || {
+                // Within a school's system, what it kept is gone on with at once.
+                if let Ok(clinic) = clinic_with(assignment.card.as_deref())
+                    && reported::resume(log(), &assignment, &clinic)
+                {
+                    let address: Address = expect_context();
+                    address.go(Place::Class(ClassPlace::Assignment(words::id(&assignment))));
+                }
+                view! {
                     <Asks assignment=assignment.clone() />
-                    <TakeUp assignment />
+                    <TakeUp assignment=assignment.clone() />
+                }
+            };
+            view! {
+                <Page title over="Assignments" up>
+                    <ReadyFor needs=awaits show=body />
                 </Page>
             }
             .into_any()
@@ -129,14 +136,10 @@ fn Time(assignment: Assignment) -> impl IntoView {
         let minutes = assignment.with_value(minutes);
         minutes.map_or_else(
             || "Not known".to_owned(),
-            |minutes| format!("{} for an unhurried student", words::expected(minutes)),
+            |minutes| format!("An unhurried student needs {}", words::expected(minutes)),
         )
     };
-    if needs {
-        view! { <Ready show=move |_| told() /> }.into_any()
-    } else {
-        told().into_any()
-    }
+    view! { <ReadyFor needs show=told /> }
 }
 
 /// The seat, and the way on.

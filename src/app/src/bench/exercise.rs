@@ -28,9 +28,6 @@ use leptos::prelude::*;
 use record::{Given, PerCent, QuestionAnswered, SittingEnded, SittingId, Store, Verdict, What};
 use std::sync::Arc;
 
-/// The most letters of what is typed: a hand-in has room for them.
-const MOST_TYPED: u8 = 40;
-
 /// The screen of one exercise.
 #[component]
 pub fn ExerciseScreen(
@@ -72,10 +69,12 @@ fn Work(sitting: Sitting) -> impl IntoView {
         None => view! { <Ask sitting /> }.into_any(),
         Some(grade) => view! { <Graded sitting grade /> }.into_any(),
     };
-    let frame = drawn
-        .working
-        .frame
-        .map(|_| view! { <p class="num-frame" data-test="dose-frame">{DOSE_FRAME}</p> });
+    // What is worked carries it itself.
+    let framed = drawn.working.frame.is_some();
+    let frame = move || {
+        (framed && sitting.grade.with(Option::is_none))
+            .then(|| view! { <p class="num-frame" data-test="dose-frame">{DOSE_FRAME}</p> })
+    };
     view! {
         <p class="question" id="stem" data-test="stem">{drawn.stem.clone()}</p>
         {below}
@@ -150,24 +149,13 @@ impl Sitting {
     /// Gives what is typed. What is not understood is no answer, and can be
     /// mended: a sentence says why.
     fn give(self) -> Result<(), String> {
-        let drawn = self.exercise();
-        let typed = self.typed.get_untracked();
-        let graded = grade(&drawn, &typed).map_err(|why| why.to_string())?;
         let seconds = (clock::now().utc_ms - self.since.get_value()) / 1000;
-        let (verdict, marks) = judged(&graded);
+        let seconds = u32::try_from(seconds).unwrap_or(0);
         let log = log();
-        log.append(What::QuestionAnswered(QuestionAnswered {
-            sitting: self.task.unwrap_or_else(|| log.new_sitting()),
-            question: question(&drawn),
-            wording: self.seed,
-            competency: drawn.competency.to_string(),
-            answer: Given::One(typed),
-            verdict,
-            per_cent: PerCent::of(marks),
-            hint: false,
-            unsure: false,
-            seconds: u32::try_from(seconds).unwrap_or(0),
-        }));
+        let sitting = self.task.unwrap_or_else(|| log.new_sitting());
+        let typed = self.typed.get_untracked();
+        let (graded, answered) = worked_out(&self.exercise(), self.seed, typed, sitting, seconds)?;
+        log.append(What::QuestionAnswered(answered));
         if let Some(sitting) = self.task {
             log.append(What::SittingEnded(SittingEnded { sitting }));
         }
@@ -200,6 +188,34 @@ fn answer_of(fits: impl Fn(&QuestionAnswered) -> bool) -> Option<String> {
 /// The id of an exercise in the record.
 fn question(drawn: &Exercise) -> String {
     format!("{NUMBERS}.{}.{}", drawn.family.id(), drawn.index)
+}
+
+/// What was typed in answer to an exercise, graded, and as the record keeps it.
+///
+/// # Errors
+/// A sentence, if it is not understood. That is no answer.
+pub fn worked_out(
+    drawn: &Exercise,
+    wording: u64,
+    typed: String,
+    sitting: SittingId,
+    seconds: u32,
+) -> Result<(Grade, QuestionAnswered), String> {
+    let graded = grade(drawn, &typed).map_err(|why| why.to_string())?;
+    let (verdict, marks) = judged(&graded);
+    let answered = QuestionAnswered {
+        sitting,
+        question: question(drawn),
+        wording,
+        competency: drawn.competency.to_string(),
+        answer: Given::One(typed),
+        verdict,
+        per_cent: PerCent::of(marks),
+        hint: false,
+        unsure: false,
+        seconds,
+    };
+    Ok((graded, answered))
 }
 
 fn judged(grade: &Grade) -> (Verdict, u8) {

@@ -17,7 +17,7 @@ mod home;
 mod mixing;
 mod numbers;
 
-pub use exercise::{ExerciseScreen, NumberTask};
+pub use exercise::{ExerciseScreen, NumberTask, worked_out};
 pub use home::BenchScreen;
-pub use mixing::{MixScreen, MixTask};
+pub use mixing::{MixScreen, MixTask, handed_over};
 pub use numbers::{ToolScreen, ToolsScreen};

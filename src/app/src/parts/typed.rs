@@ -2,6 +2,9 @@
 
 use leptos::prelude::*;
 
+/// The most letters that can be typed: a hand-in has room for them, in any script.
+const MOST: usize = class::handin::MOST_TYPED / 4;
+
 /// The box. What is asked carries the id `stem`, and what is wrong with an
 /// entry `why-answer`; both describe the box.
 #[component]
@@ -24,6 +27,7 @@ pub fn Typed(
                 autocomplete="off"
                 autocapitalize="off"
                 spellcheck="false"
+                maxlength=MOST
                 aria-describedby="stem why-answer"
                 data-test="typed"
                 prop:value=typed

@@ -5,12 +5,12 @@ use crate::{
     browser::{address::Address, clock, storage::BrowserStore},
     log::{OpenLog, log},
     place::{FormSide, Place},
-    questions::{Draft, Kept, Questions, answer, given, verdict},
+    questions::{Draft, Kept, Questions, answer, judged},
 };
 use class::forms;
 use leptos::prelude::*;
 use record::{
-    FormFinished, FormFlagged, FormPaused, PerCent, QuestionAnswered, SittingId, Store, What,
+    FormFinished, FormFlagged, FormPaused, SittingId, Store, What,
     folds::{self, Form},
 };
 use std::{cell::Cell, sync::Arc};
@@ -213,19 +213,9 @@ impl Run {
             let given = form.as_ref().and_then(|form| form.answers.get(&id));
             given.map_or(0, |given| given.seconds)
         });
-        let judged = question.grade(&answer);
-        self.log.append(What::QuestionAnswered(QuestionAnswered {
-            sitting: self.id,
-            wording: self.wording(&id),
-            question: id,
-            competency: question.competency.to_string(),
-            answer: given(answer),
-            verdict: verdict(&judged),
-            per_cent: PerCent::of(judged.per_cent),
-            hint: false,
-            unsure: false,
-            seconds: before.saturating_add(seconds),
-        }));
+        let (wording, seconds) = (self.wording(&id), before.saturating_add(seconds));
+        let judged = judged(&question, wording, answer, self.id, seconds);
+        self.log.append(What::QuestionAnswered(judged));
     }
 
     /// Whether the question at a place is flagged.

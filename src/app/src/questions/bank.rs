@@ -156,3 +156,18 @@ pub fn Ready<V: IntoView + 'static>(
         .into_any(),
     }
 }
+
+/// Stands where something will be that needs all questions, or else is there at once.
+#[component]
+pub fn ReadyFor<V: IntoView + 'static>(
+    /// Whether all questions are needed.
+    needs: bool,
+    /// What is shown then.
+    show: impl Fn() -> V + Send + 'static,
+) -> impl IntoView {
+    if needs {
+        view! { <Ready show=move |_| show() /> }.into_any()
+    } else {
+        show().into_any()
+    }
+}

@@ -1,8 +1,8 @@
 //! An answer, between the record, which knows only ids, and the question.
 
 use catalogue::quantity::Milli;
-use record::Given;
-use study::question::{Answer, Verdict};
+use record::{Given, PerCent, QuestionAnswered, SittingId};
+use study::question::{Answer, Question, Verdict};
 
 /// An answer as the record keeps it.
 pub fn given(answer: Answer) -> Given {
@@ -34,6 +34,29 @@ pub fn verdict(verdict: &Verdict) -> record::Verdict {
         record::Verdict::Unsafe
     } else {
         record::Verdict::Wrong
+    }
+}
+
+/// An answer to a question, judged, as the record keeps it: without a hint, and sure.
+pub fn judged(
+    question: &Question,
+    wording: u64,
+    answer: Answer,
+    sitting: SittingId,
+    seconds: u32,
+) -> QuestionAnswered {
+    let judged = question.grade(&answer);
+    QuestionAnswered {
+        sitting,
+        question: question.id.to_string(),
+        wording,
+        competency: question.competency.to_string(),
+        answer: given(answer),
+        verdict: verdict(&judged),
+        per_cent: PerCent::of(judged.per_cent),
+        hint: false,
+        unsure: false,
+        seconds,
     }
 }
 

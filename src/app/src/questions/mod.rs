@@ -30,10 +30,10 @@ mod studied;
 pub mod told;
 
 pub use aside::SetAside;
-pub use bank::{Questions, Ready, at_hand, awaited, prepare, questions};
+pub use bank::{Questions, Ready, ReadyFor, at_hand, awaited, prepare, questions};
 pub use clue::{Clue, ruled_out};
 pub use draft::{Draft, Kept};
 pub use following::following;
-pub use given::{answer, given, verdict};
+pub use given::{answer, judged};
 pub use hint::{Hint, hint};
 pub use studied::{Studied, studied};

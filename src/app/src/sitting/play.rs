@@ -5,11 +5,11 @@ use super::queue::{self, Showing};
 use crate::{
     browser::{clock, storage::BrowserStore},
     log::{OpenLog, log},
-    questions::{Draft, Kept, Questions, given, verdict},
+    questions::{Draft, Kept, Questions, judged},
 };
 use leptos::prelude::*;
 use record::{
-    PerCent, QuestionAnswered, SittingEnded, SittingId, Store, What,
+    QuestionAnswered, SittingEnded, SittingId, Store, What,
     folds::{self, Study},
 };
 use std::sync::Arc;
@@ -141,19 +141,11 @@ impl Play {
         let Some(answer) = draft.answer(&question.form) else {
             return;
         };
-        let judged = question.grade(&answer);
-        let seconds = self.seconds();
+        let wording = self.wording(showing);
         self.log.append(What::QuestionAnswered(QuestionAnswered {
-            sitting: self.id,
-            question: showing.question.clone(),
-            wording: self.wording(showing),
-            competency: question.competency.to_string(),
-            answer: given(answer),
-            verdict: verdict(&judged),
-            per_cent: PerCent::of(judged.per_cent),
             hint: draft.hint,
             unsure: draft.unsure,
-            seconds,
+            ..judged(question, wording, answer, self.id, self.seconds())
         }));
     }
 

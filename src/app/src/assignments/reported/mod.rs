@@ -2,10 +2,11 @@
 //! it is told how a run at an assignment stands, after every answer, for as
 //! long as the page is open.
 
+mod replayed;
 mod resumed;
 mod system;
 
-pub use resumed::resume;
+pub use resumed::{awaits_questions, resume};
 
 use super::{graders, run::hand_in};
 use crate::{browser::clock, log::OpenLog};

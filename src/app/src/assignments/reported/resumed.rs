@@ -1,31 +1,25 @@
 //! Going on with a run that the school's system has kept: within it the page
 //! may store nothing of its own, and another computer may be in use.
 
-use super::{decisions, system::system};
+use super::{replayed::put_back, system::system};
 use crate::{
     assignments::run::{go_on, take_up},
-    cases::verdict,
     log::OpenLog,
 };
-use class::{
-    assignment::{Assignment, Seat},
-    cases,
-    handin::HandIn,
-    task::{Answer, Response},
-};
-use clinic::{
-    Clinic,
-    case::{Decision, overall},
-};
-use record::{
-    CaseAnswered, CaseFinished, PerCent, SittingId, What,
-    folds::{self, Assigned},
-};
+use class::{assignment::Assignment, handin::HandIn, task::Answer};
+use clinic::Clinic;
+use record::folds::{self, Assigned};
 
 /// What the system kept of an assignment, where it kept any of it.
 pub fn suspended(assignment: &Assignment) -> Option<HandIn> {
     let kept = HandIn::read(system()?.suspended.as_deref()?).ok()?;
     (kept.bank == assignment.bank && kept.assignment == assignment.id()).then_some(kept)
+}
+
+/// Whether what the system kept of an assignment can be taken up only once all
+/// questions are at hand.
+pub fn awaits_questions(assignment: &Assignment) -> bool {
+    assignment.needs_questions() && suspended(assignment).is_some()
 }
 
 /// Takes up what the system kept, unless this device's own record has as much
@@ -53,9 +47,8 @@ pub fn resume(log: OpenLog, assignment: &Assignment, clinic: &Clinic) -> bool {
             continue;
         }
         let sitting = latest(log, &id).and_then(|it| Some(it.tasks.get(&slot.place)?.sitting));
-        let seed = assignment.seed(Seat(kept.seat.0), slot.place);
-        if let (Some(sitting), Some(asked)) = (sitting, decisions(clinic, &slot.task, seed)) {
-            answer(log, sitting, &asked, given);
+        if let Some(sitting) = sitting {
+            put_back(log, clinic, (assignment, kept.seat), slot, sitting, given);
         }
     }
     true
@@ -72,31 +65,4 @@ fn latest(log: OpenLog, id: &str) -> Option<Assigned> {
         let mut all = folds::assignments(events).into_iter();
         all.find(|it| it.taken.assignment == id)
     })
-}
-
-/// Puts answers into the record, judged as they were when they were given.
-fn answer(log: OpenLog, sitting: SittingId, asked: &[Decision], given: &[Response]) {
-    let mut marks = Vec::new();
-    for (decision, response) in asked.iter().zip(given) {
-        let Some(answer) = cases::taken(decision, &response.answer) else {
-            continue;
-        };
-        let grade = decision.grade(&answer);
-        marks.push(grade.per_cent);
-        log.append(What::CaseAnswered(CaseAnswered {
-            sitting,
-            decision: decision.id.clone(),
-            answer,
-            verdict: verdict(grade.standing),
-            per_cent: PerCent::of(grade.per_cent),
-            competency: decision.competency.to_string(),
-            seconds: response.seconds,
-        }));
-    }
-    if marks.len() == asked.len() {
-        log.append(What::CaseFinished(CaseFinished {
-            sitting,
-            per_cent: PerCent::of(overall(&marks)),
-        }));
-    }
 }

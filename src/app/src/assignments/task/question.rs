@@ -7,12 +7,12 @@ use crate::{
     questions::{
         Clue, Draft, Kept, Questions, answer,
         ask::{Ask, Asked, stem},
-        given, hint, ruled_out, told, verdict,
+        hint, judged, ruled_out, told,
     },
 };
 use class::{questions as asked, task::Draw};
 use leptos::prelude::*;
-use record::{PerCent, QuestionAnswered, SittingEnded, SittingId, Store, What, folds};
+use record::{QuestionAnswered, SittingEnded, SittingId, Store, What, folds};
 use std::sync::Arc;
 use study::question::{Answer, Question, VANISHED};
 
@@ -90,18 +90,10 @@ fn Asking(
         let Some(answer) = draft.answer(&question.form) else {
             return;
         };
-        let judged = question.grade(&answer);
+        let seconds = seconds().min(LONGEST);
         log.append(What::QuestionAnswered(QuestionAnswered {
-            sitting,
-            question: question.id.to_string(),
-            wording: draw.seed,
-            competency: question.competency.to_string(),
-            answer: given(answer),
-            verdict: verdict(&judged),
-            per_cent: PerCent::of(judged.per_cent),
             hint: draft.hint,
-            unsure: false,
-            seconds: seconds().min(LONGEST),
+            ..judged(&question, draw.seed, answer, sitting, seconds)
         }));
         log.append(What::SittingEnded(SittingEnded { sitting }));
     };

@@ -39,6 +39,7 @@ use moves::Moves;
 use pad::Pad;
 use session::{Session, Stage};
 
+pub use session::handed_over;
 pub use task::MixTask;
 
 /// The screen on which a material is mixed.

@@ -24,7 +24,7 @@ pub fn judged(verdict: &Verdict) -> impl IntoView + use<> {
         (false, false) => Icon::Wrong,
     };
     let partly = !verdict.right && verdict.per_cent > 0;
-    let class = class(super::verdict(verdict));
+    let class = class(super::given::verdict(verdict));
     view! {
         <div class=format!("judged {class}")>
             <p class="judged-word verdict" id="verdict" tabindex="-1" data-test="verdict">

@@ -22,8 +22,8 @@ use crate::{
     parts::announce::Announcer,
 };
 use clinic::mixing::{
-    Action, Celsius, Look, Mix, Offer, PerCent, Room, Seconds, Stroke, Verdict, Wanted, plan::Move,
-    wanted::COMPETENCY,
+    Action, Celsius, Look, Mix, Offer, PerCent, Replay, Room, Seconds, Stroke, Verdict, Wanted,
+    plan::Move, wanted::COMPETENCY,
 };
 use leptos::prelude::*;
 use record::{MixHandedOver, PerCent as Marks, SittingId, What};
@@ -231,24 +231,15 @@ impl Session {
         self.said.set(String::new());
         self.stage.set(Stage::Handed);
         let (replay, seconds) = self.with(|mix| (mix.replay(), mix.clock().get()));
-        let text = serde_json::to_string(&replay).unwrap_or_default();
         #[expect(
             clippy::cast_possible_truncation,
             clippy::cast_sign_loss,
             reason = "a mix is followed for six hours at most"
         )]
         let seconds = seconds.round() as u32;
-        self.log.append(What::MixHandedOver(MixHandedOver {
-            sitting: self.sitting.get_value(),
-            material: replay.material.to_string(),
-            usage: replay.usage,
-            replay: text,
-            verdict: verdict(judged.standing),
-            per_cent: Marks::of(judged.marks),
-            competency: COMPETENCY.into(),
-            hint: self.hinted.get_untracked(),
-            seconds,
-        }));
+        let (sitting, hint) = (self.sitting.get_value(), self.hinted.get_untracked());
+        let handed = handed_over(sitting, replay, &judged, hint, seconds);
+        self.log.append(What::MixHandedOver(handed));
         focus::first("#verdict");
     }
 
@@ -280,6 +271,27 @@ impl Session {
             replay: self.with(Mix::replay),
         };
         self.shelf.with_value(|shelf| shelf.put(&kept));
+    }
+}
+
+/// A mix that was handed over, as the record keeps it.
+pub fn handed_over(
+    sitting: SittingId,
+    replay: Replay,
+    judged: &Verdict,
+    hint: bool,
+    seconds: u32,
+) -> MixHandedOver {
+    MixHandedOver {
+        sitting,
+        material: replay.material.to_string(),
+        replay: serde_json::to_string(&replay).unwrap_or_default(),
+        usage: replay.usage,
+        verdict: verdict(judged.standing),
+        per_cent: Marks::of(judged.marks),
+        competency: COMPETENCY.into(),
+        hint,
+        seconds,
     }
 }
 
