@@ -12,13 +12,21 @@ use record::{SittingId, folds};
 pub fn BackToAssignment(
     /// The sitting.
     sitting: Option<SittingId>,
+    /// Whether something else is to be done first.
+    #[prop(optional)]
+    quiet: bool,
 ) -> impl IntoView {
     let found = sitting.and_then(|id| log().look(|events| folds::assigned(events, id)));
     found.map(|(id, title)| {
+        let class = if quiet {
+            "button button-quiet"
+        } else {
+            "button"
+        };
         let to = Place::Class(ClassPlace::Assignment(id));
         view! {
             <div class="actions">
-                <a class="button" href=to.fragment() data-test="back-to-assignment">
+                <a class=class href=to.fragment() data-test="back-to-assignment">
                     "Back to " {title}
                 </a>
             </div>

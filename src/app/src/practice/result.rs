@@ -103,15 +103,15 @@ pub fn Result(
 
 fn time_taken(form: &Form) -> String {
     let worked = form.seconds_worked(clock::now());
-    match form.begun.minutes {
-        Some(limit) => {
-            let minutes = worked.div_ceil(60).min(u32::from(limit));
-            format!("{minutes} of {limit} minutes used.")
-        }
-        None => format!(
-            "Untimed; {} minutes from beginning to end, pauses apart.",
-            worked.div_ceil(60)
-        ),
+    if let Some(limit) = form.begun.minutes {
+        let minutes = worked.div_ceil(60).min(u32::from(limit));
+        format!("{minutes} of {limit} minutes used.")
+    } else {
+        let minutes = match worked.div_ceil(60) {
+            1 => "1 minute".to_owned(),
+            many => format!("{many} minutes"),
+        };
+        format!("Untimed; {minutes} from beginning to end, pauses apart.")
     }
 }
 

@@ -54,7 +54,7 @@ pub fn Whole(
                 </button>
                 <PauseButton run />
             </div>
-            <BackToAssignment sitting=Some(run.id) />
+            <BackToAssignment sitting=Some(run.id) quiet=true />
         </Page>
     }
 }
