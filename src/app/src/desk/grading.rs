@@ -89,8 +89,15 @@ pub struct Collected {
     pub keep: Vec<String>,
 }
 
+/// Begins to make ready what hand-ins of an assignment are graded with.
+pub fn prepare(assignment: &Assignment) {
+    if assignment.needs_questions() {
+        questions::prepare();
+    }
+}
+
 /// Reads lines that were kept, and then new ones, with the reasoning that the
-/// assignment asks for. None where it was stopped.
+/// assignment asks for, once it is prepared. None where it was stopped.
 pub async fn read(
     assignment: &Assignment,
     clinic: Clinic,

@@ -65,6 +65,7 @@ pub fn HandInScreen(
 fn sought(code: &str) -> Result<(Assignment, Clinic), String> {
     let assignment = set_here(code)?;
     let clinic = clinic_with(assignment.card.as_deref())?;
+    grading::prepare(&assignment);
     Ok((assignment, clinic))
 }
 

@@ -2,7 +2,7 @@
 //! files for other systems.
 
 use super::{
-    kept,
+    grading, kept,
     way::{Unreadable, Ways},
 };
 use crate::{
@@ -122,18 +122,24 @@ fn Further(assignment: Assignment, id: String) -> impl IntoView {
             say(why);
         }
     };
+    assignment.with_value(grading::prepare);
+    // What is written afterwards has to know what is taught, as this view does.
+    let here = Owner::current().unwrap_or_default();
     let to_bank = move |_| {
+        let here = here.clone();
         leptos::task::spawn_local(async move {
-            if assignment.with_value(Assignment::needs_questions) {
+            if assignment.try_with_value(Assignment::needs_questions) == Some(true) {
                 awaited().await;
             }
-            let packed = assignment.with_value(|set| {
-                let all = questions(set)?;
+            let packed = assignment.try_with_value(|set| {
+                let all = here.with(|| questions(set))?;
                 if all.is_empty() {
                     return Err("Nothing of this has a form in that package.".to_owned());
                 }
                 qti::package(&set.name(), &all).map_err(|error| error.to_string())
             });
+            // None where the screen was left.
+            let Some(packed) = packed else { return };
             let done = packed.and_then(|bytes| {
                 files::download_bytes("questions-qti.zip", "application/zip", &bytes)
             });

@@ -129,9 +129,9 @@ pub fn at_hand() -> Option<Questions> {
     ALL.with(|all| all.get().map(|_| Questions(())))
 }
 
-/// Waits until the questions are ready.
+/// Waits until the questions are ready, which a view has begun with [`prepare`]:
+/// what waits is in no view, and knows nothing of what is taught.
 pub async fn awaited() -> Questions {
-    prepare();
     loop {
         match at_hand() {
             Some(questions) => return questions,

@@ -47,6 +47,7 @@ pub struct Reader {
 impl Reader {
     /// One that has counted nothing yet.
     pub fn new(id: String, assignment: Assignment, clinic: Rc<Clinic>) -> Self {
+        grading::prepare(&assignment);
         let reader = Self {
             id: StoredValue::new(id),
             assignment: StoredValue::new_local(assignment),

@@ -76,6 +76,7 @@ fn Working(id: String, assignment: Assignment) -> impl IntoView {
     let worked = RwSignal::new_local(None::<Rc<Worked>>);
     let says = RwSignal::new(None::<String>);
     let more_tries = assignment.tries != 1;
+    grading::prepare(&assignment);
     let work = {
         let clinic = clinic_with(assignment.card.as_deref());
         let (clinic, wrong) = match clinic {
