@@ -41,14 +41,17 @@ const KINDS: [(&str, Option<(&str, &str)>); 4] = [
 ];
 
 /// What is taught, with all questions.
-struct Taught {
-    clinic: Clinic,
-    written: Bank,
-    items: Items,
+pub struct Taught {
+    /// The reasoning.
+    pub clinic: Clinic,
+    /// The questions, as they are written.
+    pub written: Bank,
+    /// And as measurement sees them.
+    pub items: Items,
 }
 
 impl Taught {
-    fn new() -> Result<Self> {
+    pub fn new() -> Result<Self> {
         let clinic = clinic()?;
         let written = Bank::new(&clinic);
         let all = written.ids().iter();
@@ -65,7 +68,7 @@ impl Taught {
 
 /// Waits for what needs all questions; a slow machine needs longer than one
 /// wait to make them ready.
-async fn with_questions(page: &Page, css: &str) -> Result<()> {
+pub async fn with_questions(page: &Page, css: &str) -> Result<()> {
     for _ in 0..5 {
         if page.see(css).await.is_ok() {
             return Ok(());

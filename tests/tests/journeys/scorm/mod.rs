@@ -4,6 +4,7 @@
 //! the standard, the limits are held here (ADL, SCORM 1.2 Run-Time Environment,
 //! value from memory).
 
+mod kinds;
 mod runtime;
 
 use anyhow::{Context, Result, ensure};

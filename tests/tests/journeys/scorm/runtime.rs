@@ -1,7 +1,8 @@
 //! The school's system: a page that carries the independent run-time and the
 //! package in a frame, and what the run-time was told.
 
-use anyhow::{Result, ensure};
+use anyhow::{Context, Result, ensure};
+use class::assignment::Assignment;
 use serde::Deserialize;
 use serde_json::Value;
 use std::{
@@ -82,6 +83,23 @@ pub async fn package() -> Result<Arc<Package>> {
 
 /// A system that opens the package, with what it kept before.
 pub async fn system(before: Value) -> Result<Host> {
+    serve(before, |_| ()).await
+}
+
+/// One that opens another assignment in the same package.
+pub async fn system_of(before: Value, set: &Assignment) -> Result<Host> {
+    let letters = package().await?.link.rsplit('/').next().map(str::to_owned);
+    let letters = letters.context("the link has no letters")?;
+    serve(before, |files| {
+        if let Some(launch) = files.get_mut("package/launch.html") {
+            let text = String::from_utf8_lossy(launch);
+            *launch = text.replace(&letters, &set.letters()).into_bytes();
+        }
+    })
+    .await
+}
+
+async fn serve(before: Value, change: impl FnOnce(&mut BTreeMap<String, Vec<u8>>)) -> Result<Host> {
     let runtime = std::fs::read(setting("TRAYWARD_SCORM_AGAIN")?)?;
     let page = SYSTEM.replace("BEFORE", &before.to_string());
     let package = package().await?;
@@ -89,6 +107,7 @@ pub async fn system(before: Value) -> Result<Host> {
     let mut files: BTreeMap<String, Vec<u8>> = within
         .map(|(path, bytes)| (format!("package/{path}"), bytes.clone()))
         .collect();
+    change(&mut files);
     files.insert("index.html".into(), page.into_bytes());
     files.insert("scorm-again.js".into(), runtime);
     Host::serve(files)
