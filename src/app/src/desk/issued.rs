@@ -16,7 +16,7 @@ use crate::{
         notice::{Notice, Tone},
         page::Page,
     },
-    place::{ClassPlace, Place, SET},
+    place::{ClassPlace, Place},
     questions::{Questions, at_hand, awaited},
     shell::NotHere,
 };
@@ -150,12 +150,14 @@ fn Further(assignment: Assignment, id: String) -> impl IntoView {
         say("The files of the page are being fetched.".into());
         leptos::task::spawn_local(async move {
             let packed = build::files().await.and_then(|files| {
+                // What it was set with goes along, for the page to fetch.
                 let files: Vec<File> = files
                     .into_iter()
+                    .chain(packs::used::beside())
                     .map(|(path, bytes)| File { path, bytes })
                     .collect();
                 assignment.with_value(|set| {
-                    let start = format!("index.html{SET}{}", set.letters());
+                    let start = format!("index.html{}{}", packs::set_prefix(), set.letters());
                     scorm::package(set, &files, &start).map_err(|error| error.to_string())
                 })
             });

@@ -1,7 +1,10 @@
 //! A pack that lies beside the page on the same host, opened by a link that
 //! names it.
 
-use super::taking::{Arrived, Came};
+use super::{
+    taking::{Arrived, Came},
+    used::lies,
+};
 use crate::{
     browser::beside,
     parts::page::Page,
@@ -56,11 +59,6 @@ pub fn FetchFromSite(
         </button>
         <Arrived came then=Some(then) />
     }
-}
-
-/// Where a pack lies beside the page.
-pub fn lies(id: &str) -> String {
-    format!("packs/{id}.json")
 }
 
 /// Fetches a pack from beside the page.

@@ -11,13 +11,30 @@ const USED: &str = "trayward/packs/used/";
 /// The packs in use, each as the file it travels as. A storage that lets nobody
 /// in has none.
 pub fn texts() -> Vec<String> {
+    by_id().into_iter().map(|(_, text)| text).collect()
+}
+
+/// The packs in use as files to lay beside the page, each with its path.
+pub fn beside() -> Vec<(String, Vec<u8>)> {
+    let file = |(id, text): (String, String)| (lies(&id), text.into_bytes());
+    by_id().into_iter().map(file).collect()
+}
+
+/// Where a pack lies beside the page.
+pub fn lies(id: &str) -> String {
+    format!("packs/{id}.json")
+}
+
+fn by_id() -> Vec<(String, String)> {
     let Ok(mut keys) = BrowserStore.keys() else {
         return Vec::new();
     };
-    keys.retain(|key| key.starts_with(USED));
     keys.sort();
-    let text = |key: String| BrowserStore.get(&key).ok().flatten();
-    keys.into_iter().filter_map(text).collect()
+    let pack = |key: String| {
+        let text = BrowserStore.get(&key).ok().flatten()?;
+        Some((key.strip_prefix(USED)?.to_owned(), text))
+    };
+    keys.into_iter().filter_map(pack).collect()
 }
 
 /// A pack as it was put in use; none where it is not in use.

@@ -13,7 +13,7 @@ use super::{PACK, at, checked};
 use crate::visit::By;
 
 /// A pack of one lesson and one preference card, copied from what is built in.
-fn small() -> Result<Pack> {
+pub fn small() -> Result<Pack> {
     let content = Path::new(env!("CARGO_MANIFEST_DIR")).join("../content");
     let files = Files::read_folder(&content).map_err(|_| anyhow::anyhow!("no content"))?;
     let mut pack = Pack::new(PACK, "Our practice", Version(0)).map_err(anyhow::Error::msg)?;

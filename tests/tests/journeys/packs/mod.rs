@@ -4,6 +4,8 @@
 
 mod beside;
 
+pub use beside::small;
+
 use anyhow::{Context, Result, ensure};
 use catalogue::source::Files;
 use class::{
@@ -26,7 +28,7 @@ use crate::{
 };
 
 /// The id of the pack that is written.
-const PACK: &str = "our-practice";
+pub const PACK: &str = "our-practice";
 
 /// The seat of the student.
 const SEAT: u16 = 3;

@@ -5,6 +5,7 @@
 //! value from memory).
 
 mod kinds;
+mod packs;
 mod runtime;
 
 use anyhow::{Context, Result, ensure};

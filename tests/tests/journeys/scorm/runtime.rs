@@ -55,19 +55,26 @@ pub async fn package() -> Result<Arc<Package>> {
     }
     let site = Site::serve().await?;
     let page = Page::at(&site, "#/class/assign", Look::DESK).await?;
+    let package = Arc::new(made_by(&page).await?);
+    page.quit().await?;
+    *made = Some(package.clone());
+    Ok(package)
+}
+
+/// Sets a case on the page where that is done, and has the package made.
+pub async fn made_by(page: &Page) -> Result<Package> {
     let folder = tempfile::tempdir()?;
     page.download_into(folder.path()).await?;
-    let link = set(&page, FRAME).await?;
+    let link = set(page, FRAME).await?;
     By::Tap
-        .take(&page, &format!("{} summary", hook("other-systems")))
+        .take(page, &format!("{} summary", hook("other-systems")))
         .await?;
-    By::Tap.take(&page, &hook("scorm")).await?;
+    By::Tap.take(page, &hook("scorm")).await?;
     let zipped = page
         .downloaded(folder.path(), "assignment-scorm.zip")
         .await?;
     page.read(&hook("issued-said"), "The package is made.")
         .await?;
-    page.quit().await?;
     let mut archive = zip::ZipArchive::new(std::io::Cursor::new(zipped))?;
     let mut files = BTreeMap::new();
     for place in 0..archive.len() {
@@ -76,33 +83,35 @@ pub async fn package() -> Result<Arc<Package>> {
         file.read_to_end(&mut bytes)?;
         files.insert(file.name()?.into_owned(), bytes);
     }
-    let package = Arc::new(Package { files, link });
-    *made = Some(package.clone());
-    Ok(package)
+    Ok(Package { files, link })
 }
 
 /// A system that opens the package, with what it kept before.
 pub async fn system(before: Value) -> Result<Host> {
-    serve(before, |_| ()).await
+    serve(&*package().await?, &before, |_| ())
 }
 
 /// One that opens another assignment in the same package.
 pub async fn system_of(before: Value, set: &Assignment) -> Result<Host> {
-    let letters = package().await?.link.rsplit('/').next().map(str::to_owned);
+    let package = package().await?;
+    let letters = package.link.rsplit('/').next().map(str::to_owned);
     let letters = letters.context("the link has no letters")?;
-    serve(before, |files| {
+    serve(&package, &before, |files| {
         if let Some(launch) = files.get_mut("package/launch.html") {
             let text = String::from_utf8_lossy(launch);
             *launch = text.replace(&letters, &set.letters()).into_bytes();
         }
     })
-    .await
 }
 
-async fn serve(before: Value, change: impl FnOnce(&mut BTreeMap<String, Vec<u8>>)) -> Result<Host> {
+/// A system that opens a package, after a change in its files.
+pub fn serve(
+    package: &Package,
+    before: &Value,
+    change: impl FnOnce(&mut BTreeMap<String, Vec<u8>>),
+) -> Result<Host> {
     let runtime = std::fs::read(setting("TRAYWARD_SCORM_AGAIN")?)?;
     let page = SYSTEM.replace("BEFORE", &before.to_string());
-    let package = package().await?;
     let within = package.files.iter();
     let mut files: BTreeMap<String, Vec<u8>> = within
         .map(|(path, bytes)| (format!("package/{path}"), bytes.clone()))
