@@ -146,6 +146,7 @@ fn Further(assignment: Assignment, id: String) -> impl IntoView {
             say(done.map_or_else(|why| why, |()| "The package is made.".into()));
         });
     };
+    let opens = StoredValue::new(format!("index.html{}", packs::set_prefix()));
     let to_school = move |_| {
         say("The files of the page are being fetched.".into());
         leptos::task::spawn_local(async move {
@@ -157,7 +158,7 @@ fn Further(assignment: Assignment, id: String) -> impl IntoView {
                     .map(|(path, bytes)| File { path, bytes })
                     .collect();
                 assignment.with_value(|set| {
-                    let start = format!("index.html{}{}", packs::set_prefix(), set.letters());
+                    let start = format!("{}{}", opens.get_value(), set.letters());
                     scorm::package(set, &files, &start).map_err(|error| error.to_string())
                 })
             });
