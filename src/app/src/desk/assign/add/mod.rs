@@ -82,6 +82,10 @@ pub fn Add(
         Kind::Form => view! { <fields::FormFields picked /> }.into_any(),
     }
     };
+    let turn_to = move |value: String| {
+        kind.set(Kind::of(&value));
+        fault.set(None);
+    };
     let kinds = Kind::ALL.map(|kind| Choosable::new(kind.value(), kind.label()));
     view! {
         <div class="dk-add">
@@ -90,7 +94,7 @@ pub fn Add(
                 legend="Kind"
                 options=kinds.into()
                 chosen=Signal::derive(move || kind.get().value().to_owned())
-                choose=move |value: String| kind.set(Kind::of(&value))
+                choose=turn_to
                 test="assign-kind"
             />
             {chosen}

@@ -50,11 +50,13 @@ impl Picked {
             Kind::Case => Task::Case(self.order.get_untracked()),
             Kind::Reading => Task::Reading,
             Kind::Mix => Task::Mix {
-                material: chosen(self.material, "Choose a material first.")?,
+                material: chosen(self.material, "First choose a material.")?,
                 usage: Some(self.usage.get_untracked()).filter(|it| !it.is_empty()),
             },
             Kind::Number => Task::Number(self.number.get_untracked()),
-            Kind::Question => Task::Question(chosen(self.family, "Choose what is asked first.")?),
+            Kind::Question => {
+                Task::Question(chosen(self.family, "First choose what is to be asked.")?)
+            }
             Kind::Form => Task::Form {
                 blueprint: self.blueprint.get_untracked(),
                 questions: self.questions.get_untracked(),
