@@ -141,6 +141,9 @@ async function keepForOffline() {
   addEventListener("trayward:use-update", () => use(registration));
   offer(registration);
   registration.addEventListener("updatefound", () => {
+    // The first worker of all replaces nothing. Some browsers still call it waiting
+    // when the page is already in its care.
+    if (!registration.active) return;
     registration.installing?.addEventListener("statechange", () => offer(registration));
   });
   document.addEventListener("visibilitychange", () => {

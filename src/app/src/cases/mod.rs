@@ -30,7 +30,7 @@ pub use decide::{Axis, Drag, moved, ordinal};
 pub use explain::reasons;
 pub use list::{CasesScreen, next_seed};
 pub use order::OrderScreen;
-pub use play::{Sought, verdict};
+pub use play::{Sought, answered, verdict};
 pub use upright::laid as laid_drawing;
 
 use crate::{

@@ -3,7 +3,7 @@
 
 use crate::{
     bench::{handed_over, worked_out},
-    cases::verdict,
+    cases::answered,
     log::OpenLog,
     questions::{self, judged},
 };
@@ -17,8 +17,7 @@ use clinic::{
     case::{Decision, overall},
 };
 use record::{
-    CaseAnswered, CaseFinished, FormFinished, PerCent, QuestionAnswered, SittingEnded, SittingId,
-    What, folds,
+    CaseFinished, FormFinished, PerCent, QuestionAnswered, SittingEnded, SittingId, What, folds,
 };
 use study::question::Question;
 
@@ -59,7 +58,7 @@ pub fn put_back(
         Task::Question(family) => {
             let drawn = questions::at_hand().and_then(|it| asked::drawn(it.bank(), family, draw));
             if let (Some(drawn), Some(response)) = (drawn, first)
-                && answered(log, &drawn, draw.seed, sitting, response)
+                && answer_again(log, &drawn, draw.seed, sitting, response)
             {
                 log.append(What::SittingEnded(SittingEnded { sitting }));
             }
@@ -74,17 +73,9 @@ fn decided(log: OpenLog, sitting: SittingId, asked: &[Decision], given: &[Respon
         let Some(answer) = cases::taken(decision, &response.answer) else {
             continue;
         };
-        let grade = decision.grade(&answer);
-        marks.push(grade.per_cent);
-        log.append(What::CaseAnswered(CaseAnswered {
-            sitting,
-            decision: decision.id.clone(),
-            answer,
-            verdict: verdict(grade.standing),
-            per_cent: PerCent::of(grade.per_cent),
-            competency: decision.competency.to_string(),
-            seconds: response.seconds,
-        }));
+        marks.push(decision.grade(&answer).per_cent);
+        let answered = answered(sitting, decision, answer, response.seconds);
+        log.append(What::CaseAnswered(answered));
     }
     if marks.len() == asked.len() {
         log.append(What::CaseFinished(CaseFinished {
@@ -113,7 +104,7 @@ fn mixed(
 }
 
 /// Says whether there was an answer.
-fn answered(
+fn answer_again(
     log: OpenLog,
     question: &Question,
     wording: u64,
@@ -144,7 +135,8 @@ fn form(log: OpenLog, sitting: SittingId, given: &[Response]) {
     for (id, response) in begun.questions.iter().zip(given) {
         let wording = forms::wording(code, id);
         let question = forms::write(all.bank(), code, id);
-        let answered = question.is_some_and(|it| answered(log, &it, wording, sitting, response));
+        let answered =
+            question.is_some_and(|it| answer_again(log, &it, wording, sitting, response));
         done += usize::from(answered);
     }
     if done == begun.questions.len() {

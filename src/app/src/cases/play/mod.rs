@@ -182,20 +182,11 @@ impl Play {
 
     fn give_this(self, at: usize, answer: Vec<String>) {
         let Some(sitting) = self.id() else { return };
-        let asked = self.asked(at);
-        let grade = asked.grade(&answer);
         let seconds = self.seconds();
         // Looked at from now on even where the draft was never touched.
         self.take(at, answer.clone());
-        self.log.append(What::CaseAnswered(CaseAnswered {
-            sitting,
-            decision: asked.id.clone(),
-            answer,
-            verdict: verdict(grade.standing),
-            per_cent: PerCent::of(grade.per_cent),
-            competency: asked.competency.to_string(),
-            seconds,
-        }));
+        let answered = answered(sitting, &self.asked(at), answer, seconds);
+        self.log.append(What::CaseAnswered(answered));
     }
 
     /// Goes on from an explained decision: to the next one, or to the end.
@@ -267,6 +258,25 @@ impl Play {
         if let Some(draft) = text.and_then(Draft::read) {
             self.draft.set(draft);
         }
+    }
+}
+
+/// An answer to a decision as the record has it, with its grade.
+pub fn answered(
+    sitting: SittingId,
+    decision: &Decision,
+    answer: Vec<String>,
+    seconds: u32,
+) -> CaseAnswered {
+    let grade = decision.grade(&answer);
+    CaseAnswered {
+        sitting,
+        decision: decision.id.clone(),
+        answer,
+        verdict: verdict(grade.standing),
+        per_cent: PerCent::of(grade.per_cent),
+        competency: decision.competency.to_string(),
+        seconds,
     }
 }
 

@@ -2,12 +2,12 @@
 
 use crate::{
     browser::{clock, focus, scroll},
-    cases::{Sought, verdict},
+    cases::{Sought, answered},
     log::{OpenLog, log},
 };
 use clinic::case::{Decision, Grade, TrayReading, overall, tray_reading::CASE};
 use leptos::prelude::*;
-use record::{CaseAnswered, CaseFinished, CaseStarted, PerCent, SittingId, What, folds};
+use record::{CaseFinished, CaseStarted, PerCent, SittingId, What, folds};
 use std::sync::Arc;
 
 /// A sitting. Cheap to copy; every copy is the same sitting.
@@ -75,20 +75,12 @@ impl Sitting {
         let exercise = self.exercise();
         let decision = &exercise.decisions[at];
         let sitting = self.id().unwrap_or_else(|| self.begin());
-        let answer = vec![answer];
-        let grade = decision.grade(&answer);
         let now = clock::now().utc_ms;
         let seconds = (now - self.since.get_value()) / 1000;
         self.since.set_value(now);
-        self.log.append(What::CaseAnswered(CaseAnswered {
-            sitting,
-            decision: decision.id.clone(),
-            answer,
-            verdict: verdict(grade.standing),
-            per_cent: PerCent::of(grade.per_cent),
-            competency: decision.competency.to_string(),
-            seconds: u32::try_from(seconds).unwrap_or(0),
-        }));
+        let seconds = u32::try_from(seconds).unwrap_or(0);
+        let answered = answered(sitting, decision, vec![answer], seconds);
+        self.log.append(What::CaseAnswered(answered));
         if at + 1 == exercise.decisions.len() {
             self.log.append(What::CaseFinished(CaseFinished {
                 sitting,
