@@ -134,9 +134,25 @@ function use(registration) {
   registration.waiting.postMessage("SKIP_WAITING");
 }
 
+// Until the first screen is there, the line belongs to it.
+function firstScreen() {
+  const awaited = () => document.querySelector("main [aria-busy]");
+  return new Promise((resolve) => {
+    const look = () => {
+      if (awaited()) return;
+      observer.disconnect();
+      resolve();
+    };
+    const observer = new MutationObserver(look);
+    observer.observe(document.body, { subtree: true, childList: true, attributeFilter: ["aria-busy"] });
+    look();
+  });
+}
+
 async function keepForOffline() {
   const { serviceWorker } = navigator;
   if (!serviceWorker) return;
+  await firstScreen();
   const registration = await serviceWorker.register(at("sw.js"), { updateViaCache: "none" });
   addEventListener("trayward:use-update", () => use(registration));
   offer(registration);

@@ -97,6 +97,8 @@ async fn visit(site: &Site, fragment: &str, profile: &Profile, online: bool) -> 
         "performance.getEntriesByName('first-contentful-paint')[0]",
     )
     .await?;
+    page.until("the first screen", "globalThis.readyAfter")
+        .await?;
     let visit = Visit {
         paint: page
             .value("performance.getEntriesByName('first-contentful-paint')[0].startTime")
