@@ -59,7 +59,9 @@ impl CommonFault {
             (n, true) => (format!("{n} seats"), "leave out"),
             (n, false) => (format!("{n} seats"), "take"),
         };
-        format!("{seats} {verb}: {}. {}", self.label, self.because)
+        // Some labels are sentences, with their own stop.
+        let label = self.label.trim_end_matches('.');
+        format!("{seats} {verb}: {label}. {}", self.because)
             .trim_end()
             .into()
     }
