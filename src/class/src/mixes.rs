@@ -90,22 +90,16 @@ impl Drawn {
         let uses = self.offer.uses.iter();
         let mut uses = uses.filter(|(id, _)| *id == self.offer.usage);
         let name = uses.next().map_or("", |(_, name)| name.as_str());
-        let mut offered = vec![Offered {
-            id: "right".into(),
-            label: "Right, and in time".into(),
-            standing: Standing::Right,
-            left_out: Standing::Right,
-            because: self.offer.ready.as_str().into(),
-        }];
+        let (right, ready) = ("Right, and in time", self.offer.ready.as_str());
+        let mut offered = vec![Offered::outcome("right", right, Standing::Right, ready)];
         for (fault, standing, because) in verdict.into_iter().flat_map(found) {
             if offered.iter().all(|it| *it.id != *fault.id()) {
-                offered.push(Offered {
-                    id: fault.id().into(),
-                    label: fault.name().into(),
+                offered.push(Offered::outcome(
+                    fault.id(),
+                    fault.name(),
                     standing,
-                    left_out: Standing::Right,
-                    because: because.into(),
-                });
+                    because,
+                ));
             }
         }
         let taken = match (verdict, u16::try_from(offered.len()).unwrap_or(1)) {

@@ -118,7 +118,7 @@ fn outcomes(
             } else {
                 Standing::Wrong
             };
-            outcome(&format!("option-{}", place + 1), text, standing)
+            Offered::outcome(&format!("option-{}", place + 1), text, standing, "")
         });
         let taken = match answer {
             Answer::Options(places) => places.clone(),
@@ -126,28 +126,18 @@ fn outcomes(
         };
         return (offered.collect(), taken, Way::Options);
     }
-    let right = outcome("right", "Right", Standing::Right);
-    let other = || outcome("other", "Wrong in another way", Standing::Wrong);
+    let right = Offered::outcome("right", "Right", Standing::Right, "");
+    let other = || Offered::outcome("other", "Wrong in another way", Standing::Wrong, "");
     let (offered, taken) = match grade {
         None => (vec![right], Vec::new()),
         Some(grade) if grade.right => (vec![right], vec![0]),
         Some(grade) => {
-            let slip = |text: &String| outcome(&slug(text), text, Standing::Wrong);
+            let slip = |text: &String| Offered::outcome(&slug(text), text, Standing::Wrong, "");
             let wrong = grade.slip.as_ref().map_or_else(other, slip);
             (vec![right, wrong], vec![1])
         }
     };
     (offered, taken, Way::Typed)
-}
-
-fn outcome(id: &str, label: &str, standing: Standing) -> Offered {
-    Offered {
-        id: id.into(),
-        label: label.into(),
-        standing,
-        left_out: Standing::Right,
-        because: "".into(),
-    }
 }
 
 /// A slip as an id: its words. Figures in it are those of one exercise, and

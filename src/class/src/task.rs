@@ -174,6 +174,19 @@ pub struct Offered {
     pub because: Rc<str>,
 }
 
+impl Offered {
+    /// A kind of outcome, where nothing was offered to choose from.
+    pub(crate) fn outcome(id: &str, label: &str, standing: Standing, because: &str) -> Self {
+        Self {
+            id: id.into(),
+            label: label.into(),
+            standing,
+            left_out: Standing::Right,
+            because: because.into(),
+        }
+    }
+}
+
 /// The thing that was graded, as far as it is the same for every seat.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Item {

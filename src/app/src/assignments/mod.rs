@@ -25,7 +25,7 @@ pub use code::{bank, clinic_with, graders, letters_of, read};
 pub use list::AssignmentsScreen;
 pub use one::AssignmentScreen;
 pub use outward::{Outward, Symbol};
-pub use run::{minutes, take_up};
+pub use run::{form_drawn, minutes, take_up};
 pub use set::SetScreen;
 pub use task::TaskScreen;
 pub use words::{due, expected, id, task, tasks};

@@ -94,13 +94,9 @@ pub fn go_on(
             blueprint,
             questions,
         } => {
-            let all = questions::at_hand()
-                .ok_or("The questions are being made ready. Try again in a moment.")?;
-            let bank = forms::bank(all.items(), blueprint)
-                .ok_or("This form asks for what is not taught here. Tell whoever set it.")?;
             log.append(What::FormBegun(FormBegun {
                 form: sitting,
-                questions: forms::drawn(&bank, *questions, draw.seed)?,
+                questions: form_drawn(blueprint, *questions, draw.seed)?,
                 code: Some(forms::code(draw.seed)),
                 minutes: None,
                 pass: PerCent::of(assignment.pass_mark),
@@ -115,6 +111,18 @@ pub fn go_on(
         sitting,
     }));
     Ok(place)
+}
+
+/// The ids of the questions of a form.
+///
+/// # Errors
+/// A sentence where the form cannot be drawn, or not yet.
+pub fn form_drawn(blueprint: &str, questions: u16, seed: u64) -> Result<Vec<String>, String> {
+    let all =
+        questions::at_hand().ok_or("The questions are being made ready. Try again in a moment.")?;
+    let bank = forms::bank(all.items(), blueprint)
+        .ok_or("This form asks for what is not taught here. Tell whoever set it.")?;
+    forms::drawn(&bank, questions, seed)
 }
 
 fn start_case(log: OpenLog, started: CaseStarted) -> Place {

@@ -2,6 +2,7 @@
 
 pub mod advice;
 pub mod announce;
+pub mod answer;
 pub mod assigned;
 pub mod capital;
 pub mod choice;

@@ -7,7 +7,7 @@ use super::{
 };
 use crate::{
     browser::{focus, scroll},
-    parts::{announce::announcer, page::Page},
+    parts::{announce::announcer, answer::AnswerButton, page::Page},
     place::Place,
     questions::{
         Clue, Questions, SetAside, answer,
@@ -102,6 +102,7 @@ fn Asking(play: Play, showing: Showing) -> impl IntoView {
     let clue = StoredValue::new(hint(&question));
     let out = ruled_out(play.draft, clue);
     let (heading, given) = (question.clone(), question.clone());
+    let ready = Signal::derive(move || asked.is_ready());
     view! {
         <Frame play>
             {stem(&heading, label.to_owned())}
@@ -119,17 +120,7 @@ fn Asking(play: Play, showing: Showing) -> impl IntoView {
                 />
                 <span>"I am not sure"</span>
             </label>
-            <div class="case-go">
-                <button
-                    type="button"
-                    class="button"
-                    data-test="answer"
-                    disabled=move || !asked.is_ready()
-                    on:click=move |_| play.give(&showing, &given)
-                >
-                    "Answer"
-                </button>
-            </div>
+            <AnswerButton ready give=move || play.give(&showing, &given) />
             <Leave play />
         </Frame>
     }

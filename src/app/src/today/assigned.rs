@@ -1,6 +1,7 @@
 //! Assignments on Today: what is set, until when, and how far it is.
 
 use crate::{
+    assignments,
     browser::clock,
     log::log,
     parts::icon::{Icon, icon},
@@ -39,10 +40,8 @@ fn one(it: Assigned) -> AnyView {
         it.taken.tasks
     );
     let about = it.taken.about.clone().map(|about| {
-        let time = it
-            .taken
-            .minutes
-            .map(|minutes| format!(", about {minutes} min"));
+        let time = it.taken.minutes.map(assignments::expected);
+        let time = time.map(|time| format!(", {time}"));
         view! {
             <span class="card-note" data-test="assigned-about">{about} {time}</span>
         }

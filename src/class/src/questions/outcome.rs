@@ -54,7 +54,7 @@ pub fn graded(question: &Question, named: Named, alike: bool, answer: Option<&An
     let (offered, taken) = if alike && !choices.is_empty() {
         (options(question), places(choices, answer))
     } else {
-        let mut offered = vec![kind("right", "Right", Standing::Right)];
+        let mut offered = vec![Offered::outcome("right", "Right", Standing::Right, "")];
         let mut taken = Vec::new();
         if let (Some(answer), Some(verdict)) = (answer, &verdict) {
             if verdict.right {
@@ -137,24 +137,11 @@ fn places(choices: &[Choice], answer: Option<&Answer>) -> Vec<u16> {
     keys.iter().filter_map(place).collect()
 }
 
-fn kind(id: &str, label: &str, standing: Standing) -> Offered {
-    Offered {
-        id: id.into(),
-        label: label.into(),
-        standing,
-        left_out: Standing::Right,
-        because: "".into(),
-    }
-}
-
 /// Of what kind a wrong answer is.
 fn wrong(question: &Question, answer: &Answer, verdict: &Verdict) -> Offered {
     if verdict.harm {
-        return kind(
-            "unsafe",
-            "Something that could hurt somebody",
-            Standing::Unsafe,
-        );
+        let hurt = "Something that could hurt somebody";
+        return Offered::outcome("unsafe", hurt, Standing::Unsafe, "");
     }
     let off = verdict.wrong.len();
     let (id, label) = match (&question.form, answer) {
@@ -170,7 +157,7 @@ fn wrong(question: &Question, answer: &Answer, verdict: &Verdict) -> Offered {
         (Form::Number { from, to, .. }, Answer::Number(number)) => number_off(*from, *to, *number),
         _ => ("wrong", "A wrong option"),
     };
-    kind(id, label, Standing::Wrong)
+    Offered::outcome(id, label, Standing::Wrong, "")
 }
 
 fn number_off(from: Milli, to: Milli, number: Milli) -> (&'static str, &'static str) {

@@ -14,6 +14,7 @@ use class::{
     assignment::{Assignment, Seat},
     cases,
     exchange::scorm::{self, Interaction, Kind, MOST_SUSPENDED, Session, Status},
+    graders::Graders,
     handin::HandIn,
     task::{Answer, Graded, Grader, Response, Task, TaskId},
 };
@@ -92,6 +93,8 @@ struct Teller {
     system: Rc<System>,
     assignment: Assignment,
     clinic: Clinic,
+    /// They know again what they graded after the answer before.
+    graders: Graders<'static>,
     /// Which parts of which tasks ask for an order, by seat, place and part.
     ordered: RefCell<BTreeMap<(u16, u16), Vec<bool>>>,
     told: RefCell<Told>,
@@ -134,6 +137,7 @@ impl Teller {
         Self {
             system,
             assignment,
+            graders: graders(&clinic),
             clinic,
             ordered: RefCell::new(BTreeMap::new()),
             told: RefCell::new(told),
@@ -180,17 +184,16 @@ impl Teller {
     fn graded(&self, run: SittingId, made: &HandIn) -> Option<(u32, u32, Vec<Interaction>)> {
         let (mut right, mut asked, mut new) = (0, 0, Vec::new());
         let mut told = self.told.borrow_mut();
-        let graders = graders(&self.clinic);
         for slot in self.assignment.slots() {
             let draw = self.assignment.draw(Seat(made.seat.0), &slot);
             let given = made.responses.get(usize::from(slot.place))?;
-            for part in 0..graders.parts(&slot.task, draw)? {
+            for part in 0..self.graders.parts(&slot.task, draw)? {
                 let task = TaskId {
                     task: slot.task.clone(),
                     part,
                 };
                 let response = given.get(usize::from(part)).cloned().unwrap_or_default();
-                let graded = graders.grade(&task, draw, &response)?;
+                let graded = self.graders.grade(&task, draw, &response)?;
                 let fits = matches!(graded.standing, Standing::Right | Standing::Acceptable);
                 asked += 1;
                 right += u32::from(fits);

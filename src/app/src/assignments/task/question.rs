@@ -3,7 +3,7 @@
 use crate::{
     browser::{clock, focus, scroll, storage::BrowserStore},
     log::{OpenLog, log},
-    parts::{announce::announcer, assigned::BackToAssignment},
+    parts::{announce::announcer, answer::AnswerButton, assigned::BackToAssignment},
     questions::{
         Clue, Draft, Kept, Questions, answer,
         ask::{Ask, Asked, stem},
@@ -85,7 +85,8 @@ fn Asking(
     let out = ruled_out(draft, clue);
     let asked = Asked::new(question.clone(), draft);
     let heading = stem(&question, "Question".into());
-    let give = move |_| {
+    let ready = Signal::derive(move || asked.is_ready());
+    let give = move || {
         let draft = draft.get_untracked();
         let Some(answer) = draft.answer(&question.form) else {
             return;
@@ -101,17 +102,7 @@ fn Asking(
         {heading}
         <Ask asked out />
         <Clue draft clue />
-        <div class="case-go">
-            <button
-                type="button"
-                class="button"
-                data-test="answer"
-                disabled=move || !asked.is_ready()
-                on:click=give
-            >
-                "Answer"
-            </button>
-        </div>
+        <AnswerButton ready give />
     }
 }
 

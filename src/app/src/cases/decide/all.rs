@@ -1,10 +1,7 @@
 //! Every option that fits belongs to the answer; it may be none.
 
-use super::{
-    AnswerButton,
-    option::{Kind, option},
-};
-use crate::cases::play::Play;
+use super::option::{Kind, option};
+use crate::{cases::play::Play, parts::answer::AnswerButton};
 use leptos::prelude::*;
 
 /// Checkboxes over the options.
@@ -42,6 +39,6 @@ pub fn DecideAll(
             <legend class="unseen">"All that fit"</legend>
             {rows}
         </fieldset>
-        <AnswerButton play at ready=true says />
+        <AnswerButton ready=true says give=move || play.give(at) />
     }
 }

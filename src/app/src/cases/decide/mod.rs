@@ -47,33 +47,3 @@ pub fn Decide(
         </Visit>
     }
 }
-
-/// The button that gives the answer. It keeps its place under the thumb, so
-/// nothing moves when it comes to life.
-#[component]
-pub fn AnswerButton(
-    /// The sitting.
-    play: Play,
-    /// Which decision.
-    at: usize,
-    /// Whether there is an answer to give.
-    #[prop(into)]
-    ready: Signal<bool>,
-    /// What it says.
-    #[prop(into)]
-    says: Signal<&'static str>,
-) -> impl IntoView {
-    view! {
-        <div class="case-go">
-            <button
-                type="button"
-                class="button"
-                data-test="answer"
-                disabled=move || !ready.get()
-                on:click=move |_| play.give(at)
-            >
-                {says}
-            </button>
-        </div>
-    }
-}

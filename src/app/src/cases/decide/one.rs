@@ -1,11 +1,10 @@
 //! One option is the answer.
 
 use super::{
-    AnswerButton,
     by_hand::ByHand,
     option::{Kind, option},
 };
-use crate::cases::play::Play;
+use crate::{cases::play::Play, parts::answer::AnswerButton};
 use leptos::prelude::*;
 
 /// Radio buttons over the options.
@@ -31,7 +30,7 @@ pub fn DecideOne(
             <legend class="unseen">"One of these"</legend>
             {rows}
         </fieldset>
-        <AnswerButton play at ready says="Answer" />
+        <AnswerButton ready give=move || play.give(at) />
         <ByHand play at />
     }
 }

@@ -1,7 +1,6 @@
 //! All options are put in order.
 
 use super::{
-    AnswerButton,
     drag::{Axis, Drag},
     place::{moved, ordinal},
 };
@@ -10,6 +9,7 @@ use crate::{
     cases::play::{Asked, Play},
     parts::{
         announce::announcer,
+        answer::AnswerButton,
         icon::{Icon, icon},
     },
 };
@@ -45,7 +45,7 @@ pub fn DecideOrder(
                 {asked.with_value(|asked| entry(play, asked, taken, drag, &id))}
             </For>
         </ol>
-        <AnswerButton play at ready=true says="Answer" />
+        <AnswerButton ready=true give=move || play.give(at) />
     }
 }
 

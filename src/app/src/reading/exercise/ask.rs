@@ -1,7 +1,11 @@
 //! One question about a drawn tray.
 
 use super::sitting::Sitting;
-use crate::{cases::laid_drawing, parts::drawing::ItemDrawing, taught::catalogue};
+use crate::{
+    cases::laid_drawing,
+    parts::{answer::AnswerButton, drawing::ItemDrawing},
+    taught::catalogue,
+};
 use clinic::case::{Choice, Decision};
 use leptos::prelude::*;
 
@@ -27,6 +31,12 @@ pub fn Ask(
         }
         .into_any()
     };
+    let ready = Signal::derive(move || taken.with(Option::is_some));
+    let give = move || {
+        if let Some(answer) = taken.get_untracked() {
+            sitting.give(at, answer);
+        }
+    };
     view! {
         <div data-test=format!("ask-{}", decision.id)>
             <h2 class="question" tabindex="-1">
@@ -34,21 +44,7 @@ pub fn Ask(
                 {decision.question.clone()}
             </h2>
             {body}
-            <div class="case-go">
-                <button
-                    type="button"
-                    class="button"
-                    data-test="answer"
-                    disabled=move || taken.with(Option::is_none)
-                    on:click=move |_| {
-                        if let Some(answer) = taken.get_untracked() {
-                            sitting.give(at, answer);
-                        }
-                    }
-                >
-                    "Answer"
-                </button>
-            </div>
+            <AnswerButton ready give />
         </div>
     }
 }

@@ -6,8 +6,7 @@ mod laid;
 mod laying;
 mod moves;
 
-use super::AnswerButton;
-use crate::cases::play::Play;
+use crate::{cases::play::Play, parts::answer::AnswerButton};
 use at_hand::AtHand;
 use laid::Laid;
 use laying::Laying;
@@ -30,6 +29,6 @@ pub fn DecideTray(
             <Moves laying />
         </div>
         <AtHand laying />
-        <AnswerButton play at ready says="Answer" />
+        <AnswerButton ready give=move || play.give(at) />
     }
 }

@@ -16,11 +16,10 @@ use crate::{
         choice::{Choice, Choosable},
         notice::Fault,
     },
-    questions,
 };
 use class::{
     assignment::{MOST_TIMES, Set as TaskSet},
-    cases, forms,
+    cases,
     task::Task,
 };
 use clinic::Clinic;
@@ -132,12 +131,7 @@ fn fits(clinic: &Clinic, task: &Task) -> Result<(), String> {
         Task::Form {
             blueprint,
             questions,
-        } => {
-            let all = questions::at_hand()
-                .ok_or("The questions are being made ready. Try again in a moment.")?;
-            let bank = forms::bank(all.items(), blueprint).unwrap_or_default();
-            forms::drawn(&bank, *questions, 1).map(|_| ())
-        }
+        } => assignments::form_drawn(blueprint, *questions, 1).map(drop),
         _ => Ok(()),
     }
 }
