@@ -38,6 +38,7 @@ impl Size {
             "sources-",
             "split-",
             "chunk-",
+            "shelf-",
         ];
         !later.iter().any(|start| self.name.starts_with(start))
     }

@@ -6,6 +6,7 @@
 pub mod compress;
 pub mod names;
 mod parts;
+mod shelf;
 pub mod shell;
 mod style;
 mod template;
@@ -115,7 +116,7 @@ fn assemble(
     program: wasm::Program,
 ) -> Result<Vec<Asset>> {
     let wasm = Asset::hashed("app", "wasm", program.wasm.clone());
-    let linked = parts::link(program)?;
+    let linked = parts::link(program, &shell::glue_file(repo, "parts.js")?)?;
     let outline = Asset::hashed("outline", "bin", content.outline());
     let catalogue = Asset::hashed("catalogue", "bin", content.pack());
     let sources = Asset::hashed("sources", "bin", content.sources());

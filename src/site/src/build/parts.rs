@@ -7,6 +7,7 @@ use anyhow::{Context, Result};
 use wasmparser::{Parser, Payload};
 
 use super::names::{Asset, digest};
+use super::shelf::Shelf;
 use super::template::fill;
 use super::wasm::{GLUE, LINK, Program};
 
@@ -24,46 +25,37 @@ pub struct Linked {
     pub glue: Asset,
     /// The module that loads the later parts.
     pub link: Asset,
-    /// The later parts.
+    /// The later parts: the large ones, and the shelf of the small ones.
     pub parts: Vec<Asset>,
 }
 
-/// Names the files of a program and makes them point at each other.
+/// Names the files of a program and makes them point at each other; `fetching`
+/// is the JavaScript that fetches parts.
 ///
 /// # Errors
 /// When a file does not hold the pointer that it should, or a part is not a module.
-pub fn link(program: Program) -> Result<Linked> {
+pub fn link(program: Program, fetching: &str) -> Result<Linked> {
     let Program {
         glue,
         link,
         parts,
         wasm: _,
     } = program;
-    let mut text = fill(
+    let (fetches, placed) = place(parts)?;
+    let fetches: Vec<(&str, &str)> = fetches
+        .iter()
+        .map(|(from, to)| (from.as_str(), to.as_str()))
+        .collect();
+    let text = fill("the module that loads the parts", &link, &fetches)?;
+    let text = fill(
         "the module that loads the parts",
-        &link,
-        // A host may not know the type of the file, or may pack the page into
-        // another program: plain bytes work everywhere.
+        &text,
         &[(
             "WebAssembly.instantiateStreaming(src, imports)",
-            "src.then((part) => part.arrayBuffer()).then((part) => WebAssembly.instantiate(part, imports))",
+            "src.then((part) => WebAssembly.instantiate(part, imports))",
         )],
     )?;
-    let mut named = Vec::with_capacity(parts.len());
-    for Part { name, bytes } in parts {
-        let bytes = without_custom_sections(&bytes)
-            .with_context(|| format!("The part {name} is not a WebAssembly module."))?;
-        let asset = Asset::hashed(&name.replace('_', "-"), "wasm", bytes);
-        let (from, to) = (
-            format!("fetch(new URL(\"./{name}.wasm\", import.meta.url))"),
-            format!(
-                "fetch(new URL(\"./{}\", import.meta.url), {{ integrity: \"{}\" }})",
-                asset.name, asset.integrity
-            ),
-        );
-        text = fill("the module that loads the parts", &text, &[(&from, &to)])?;
-        named.push(asset);
-    }
+    let text = format!("{}{text}", with_shelf(fetching, &placed.shelf)?);
     let both = digest(format!("{glue}{text}").as_bytes());
     let (glue_name, link_name) = (format!("app-{both}.js"), format!("parts-{both}.js"));
     // The same path is also the name under which the module is handed to the
@@ -84,8 +76,55 @@ pub fn link(program: Program) -> Result<Linked> {
     Ok(Linked {
         glue: Asset::named(&glue_name, glue),
         link: Asset::named(&link_name, text),
-        parts: named,
+        parts: placed.files(),
     })
+}
+
+/// The files that hold the later parts.
+struct Placed {
+    shelf: Asset,
+    large: Vec<Asset>,
+}
+
+impl Placed {
+    fn files(self) -> Vec<Asset> {
+        std::iter::once(self.shelf).chain(self.large).collect()
+    }
+}
+
+/// Gives each part its place, and tells how it was fetched and how it is now.
+fn place(parts: Vec<Part>) -> Result<(Vec<(String, String)>, Placed)> {
+    let (mut shelf, mut large) = (Shelf::default(), Vec::new());
+    let mut fetches = Vec::with_capacity(parts.len());
+    for Part { name, bytes } in parts {
+        let bytes = without_custom_sections(&bytes)
+            .with_context(|| format!("The part {name} is not a WebAssembly module."))?;
+        let to = match shelf.put(bytes) {
+            Ok(place) => format!("shelved({}, {})", place.start, place.end),
+            Err(bytes) => {
+                let file = Asset::hashed(&name.replace('_', "-"), "wasm", bytes);
+                let fetch = format!("whole(\"./{}\", \"{}\")", file.name, file.integrity);
+                large.push(file);
+                fetch
+            }
+        };
+        let from = format!("fetch(new URL(\"./{name}.wasm\", import.meta.url))");
+        fetches.push((from, to));
+    }
+    let shelf = shelf.file();
+    Ok((fetches, Placed { shelf, large }))
+}
+
+/// The JavaScript that fetches parts, with the name of the shelf.
+fn with_shelf(fetching: &str, shelf: &Asset) -> Result<String> {
+    fill(
+        "src/app/glue/parts.js",
+        fetching,
+        &[
+            ("__SHELF_INTEGRITY__", &shelf.integrity),
+            ("__SHELF__", &shelf.name),
+        ],
+    )
 }
 
 /// A module without names and notes: nothing that runs needs them.
@@ -116,38 +155,64 @@ mod tests {
     const NAMED: &[u8] = b"\0asm\x01\0\0\0\0\x05\x04name";
     const PLAIN: &[u8] = b"\0asm\x01\0\0\0";
 
+    const FETCHING: &str = "const SHELF = [\"./__SHELF__\", \"__SHELF_INTEGRITY__\"];\n";
+
     fn program(link: &str) -> Program {
+        let part = |name: &str, bytes: Vec<u8>| Part {
+            name: name.into(),
+            bytes,
+        };
         Program {
             wasm: PLAIN.to_vec(),
             glue: format!("import * as a from \"{LINK}\"; handed = {{ \"{LINK}\": a }}"),
             link: link.to_owned(),
-            parts: vec![Part {
-                name: "split_cases".into(),
-                bytes: NAMED.to_vec(),
-            }],
+            parts: vec![part("split_small", NAMED.to_vec()), part("split_large", large())],
         }
+    }
+
+    /// A module with one data segment that is too large for the shelf.
+    fn large() -> Vec<u8> {
+        let mut data = wasm_encoder::DataSection::new();
+        data.passive([7; 10_000]);
+        let mut module = wasm_encoder::Module::new();
+        module.section(&data);
+        module.finish()
     }
 
     #[test]
     fn the_files_point_at_each_other_by_their_final_names() {
-        let Linked { glue, link, parts } = link(program(
-            "import { initSync } from \"./app.js\"; const src = fetch(new URL(\"./split_cases.wasm\", import.meta.url)); \
-             WebAssembly.instantiateStreaming(src, imports)",
-        ))
-        .unwrap();
+        let load = |name: &str| {
+            format!(
+                "const src = fetch(new URL(\"./{name}.wasm\", import.meta.url)); \
+                 WebAssembly.instantiateStreaming(src, imports);"
+            )
+        };
+        let (small, big) = (load("split_small"), load("split_large"));
+        let program = program(&format!(
+            "import {{ initSync }} from \"./app.js\"; {small} {big}"
+        ));
+        let Linked { glue, link, parts } = link(program, FETCHING).unwrap();
         let (glue_text, link_text) = (text(&glue), text(&link));
         assert!(glue_text.contains(&link.name), "{glue_text}");
         assert!(glue_text.contains(&format!("\"{LINK}\": a")), "{glue_text}");
         assert!(link_text.contains(&glue.name), "{link_text}");
-        assert!(link_text.contains(&parts[0].name) && link_text.contains(&parts[0].integrity));
-        assert_eq!(parts[0].bytes, PLAIN);
+        let [shelf, large_part] = &parts[..] else {
+            panic!("a shelf and a large part: {parts:?}")
+        };
+        for part in [shelf, large_part] {
+            assert!(link_text.contains(&part.name) && link_text.contains(&part.integrity));
+        }
+        assert_eq!(shelf.bytes, PLAIN);
+        assert_eq!(large_part.bytes, large());
+        let to = PLAIN.len();
+        assert!(link_text.contains(&format!("src = shelved(0, {to})")), "{link_text}");
     }
 
     #[test]
     fn a_part_that_nothing_loads_is_told() {
         let program =
             program("import \"./app.js\"; WebAssembly.instantiateStreaming(src, imports)");
-        assert!(link(program).is_err());
+        assert!(link(program, FETCHING).is_err());
     }
 
     fn text(asset: &Asset) -> String {
