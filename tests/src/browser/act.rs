@@ -28,6 +28,7 @@ impl Page {
     pub async fn tap(&self, css: &str) -> Result<()> {
         self.see(css).await?;
         if self.engine != Engine::Chromium || !self.look.touch {
+            self.still(css).await?;
             let found = self.driver.find(By::Css(css)).await?;
             return found
                 .click()

@@ -86,6 +86,29 @@ impl Page {
         self.until(css, &found).await
     }
 
+    /// Waits until an element keeps its place from one frame to the next: a new
+    /// screen is brought to its top in a frame of its own, and a click that was
+    /// aimed before it would meet what lies there after it.
+    ///
+    /// # Errors
+    /// When it does not come to rest in time.
+    pub async fn still(&self, css: &str) -> Result<()> {
+        let script = format!(
+            "const place = () => {{
+               const box = document.querySelector({})?.getBoundingClientRect();
+               return `${{box?.x}} ${{box?.y}} ${{box?.width}} ${{box?.height}}`;
+             }};
+             const frame = () => new Promise(requestAnimationFrame);
+             for (let before; before !== place();) {{
+               before = place();
+               await frame();
+               await frame();
+             }}",
+            json!(css)
+        );
+        self.run(&script).await.map(drop)
+    }
+
     /// Waits until no element that matches can be seen.
     ///
     /// # Errors
