@@ -78,8 +78,10 @@ pub enum Area {
     Study,
     /// The bench.
     Bench,
-    /// Assignments, of the student and of the instructor.
-    Class,
+    /// Assignments, as the student has them.
+    Assigned,
+    /// The instructor's desk.
+    Desk,
     /// Packs, and what checks them.
     Write,
     /// The record, and what the page is.
@@ -123,8 +125,21 @@ impl Area {
             | Place::Tools
             | Place::Tool(..)
             | Place::Exercise(..) => Self::Bench,
-            Place::Class(ClassPlace::Write(_)) => Self::Write,
-            Place::Class(_) => Self::Class,
+            Place::Class(place) => match place {
+                ClassPlace::Set(_)
+                | ClassPlace::Assignments
+                | ClassPlace::Assignment(_)
+                | ClassPlace::Task(..) => Self::Assigned,
+                ClassPlace::HandIn(_)
+                | ClassPlace::Desk
+                | ClassPlace::Assign
+                | ClassPlace::Issued(_)
+                | ClassPlace::Collect(_)
+                | ClassPlace::Report(_)
+                | ClassPlace::Roster
+                | ClassPlace::CheckOff(_) => Self::Desk,
+                ClassPlace::Write(_) => Self::Write,
+            },
             Place::Record | Place::About => Self::Record,
         })
     }
@@ -136,7 +151,8 @@ impl Area {
             Self::Chairside => chairside().await,
             Self::Study => study().await,
             Self::Bench => bench().await,
-            Self::Class => class().await,
+            Self::Assigned => assigned().await,
+            Self::Desk => desk().await,
             Self::Write => write().await,
             Self::Record => record().await,
         }
@@ -230,27 +246,29 @@ fn bench() -> Result<Draw, Stopped> {
     })
 }
 
-#[wasm_split(class, fallible)]
-fn class() -> Result<Draw, Stopped> {
-    Ok(|place, _| {
-        let Place::Class(place) = place else {
-            return ().into_any();
-        };
-        match place {
-            ClassPlace::Set(code) => view! { <SetScreen code /> }.into_any(),
-            ClassPlace::Assignments => view! { <AssignmentsScreen /> }.into_any(),
-            ClassPlace::Assignment(id) => view! { <AssignmentScreen id /> }.into_any(),
-            ClassPlace::Task(id, place) => view! { <TaskScreen id place /> }.into_any(),
-            ClassPlace::HandIn(code) => view! { <HandInScreen code /> }.into_any(),
-            ClassPlace::Desk => view! { <DeskScreen /> }.into_any(),
-            ClassPlace::Assign => view! { <AssignScreen /> }.into_any(),
-            ClassPlace::Issued(id) => view! { <IssuedScreen id /> }.into_any(),
-            ClassPlace::Collect(id) => view! { <CollectScreen id /> }.into_any(),
-            ClassPlace::Report(id) => view! { <ReportScreen id /> }.into_any(),
-            ClassPlace::Roster => view! { <RosterScreen /> }.into_any(),
-            ClassPlace::CheckOff(id) => view! { <CheckOffScreen id /> }.into_any(),
-            ClassPlace::Write(_) => ().into_any(),
-        }
+#[wasm_split(assigned, fallible)]
+fn assigned() -> Result<Draw, Stopped> {
+    Ok(|place, _| match place {
+        Place::Class(ClassPlace::Set(code)) => view! { <SetScreen code /> }.into_any(),
+        Place::Class(ClassPlace::Assignments) => view! { <AssignmentsScreen /> }.into_any(),
+        Place::Class(ClassPlace::Assignment(id)) => view! { <AssignmentScreen id /> }.into_any(),
+        Place::Class(ClassPlace::Task(id, place)) => view! { <TaskScreen id place /> }.into_any(),
+        _ => ().into_any(),
+    })
+}
+
+#[wasm_split(desk, fallible)]
+fn desk() -> Result<Draw, Stopped> {
+    Ok(|place, _| match place {
+        Place::Class(ClassPlace::HandIn(code)) => view! { <HandInScreen code /> }.into_any(),
+        Place::Class(ClassPlace::Desk) => view! { <DeskScreen /> }.into_any(),
+        Place::Class(ClassPlace::Assign) => view! { <AssignScreen /> }.into_any(),
+        Place::Class(ClassPlace::Issued(id)) => view! { <IssuedScreen id /> }.into_any(),
+        Place::Class(ClassPlace::Collect(id)) => view! { <CollectScreen id /> }.into_any(),
+        Place::Class(ClassPlace::Report(id)) => view! { <ReportScreen id /> }.into_any(),
+        Place::Class(ClassPlace::Roster) => view! { <RosterScreen /> }.into_any(),
+        Place::Class(ClassPlace::CheckOff(id)) => view! { <CheckOffScreen id /> }.into_any(),
+        _ => ().into_any(),
     })
 }
 

@@ -166,7 +166,10 @@ mod tests {
             wasm: PLAIN.to_vec(),
             glue: format!("import * as a from \"{LINK}\"; handed = {{ \"{LINK}\": a }}"),
             link: link.to_owned(),
-            parts: vec![part("split_small", NAMED.to_vec()), part("split_large", large())],
+            parts: vec![
+                part("split_small", NAMED.to_vec()),
+                part("split_large", large()),
+            ],
         }
     }
 
@@ -205,7 +208,10 @@ mod tests {
         assert_eq!(shelf.bytes, PLAIN);
         assert_eq!(large_part.bytes, large());
         let to = PLAIN.len();
-        assert!(link_text.contains(&format!("src = shelved(0, {to})")), "{link_text}");
+        assert!(
+            link_text.contains(&format!("src = shelved(0, {to})")),
+            "{link_text}"
+        );
     }
 
     #[test]
