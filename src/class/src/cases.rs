@@ -2,7 +2,7 @@
 //! again from its seed, and the response graded as it was on the student's device.
 
 use crate::task::{
-    Answer, Draw, Graded, Grader, Item, Made, Offered, Order, Response, Task, TaskId, Way,
+    Answer, Draw, Graded, Grader, Item, Made, Offered, Order, Places, Response, Task, TaskId, Way,
 };
 use clinic::{
     Clinic,
@@ -215,6 +215,10 @@ impl Grader for CaseGrader {
                 standing,
                 per_cent,
                 taken: asked.taken(&response.answer),
+                places: match asked.decision.form {
+                    Form::Order(_) => Places::Ordered,
+                    _ => Places::Chosen,
+                },
                 said: asked.said(&response.answer),
             })
         })

@@ -1,7 +1,9 @@
 //! Mixes by hand: how a seat has to make one, and grading it by making it
 //! again from what the hand did.
 
-use crate::task::{Answer, Draw, Graded, Grader, Item, Made, Offered, Response, Task, TaskId, Way};
+use crate::task::{
+    Answer, Draw, Graded, Grader, Item, Made, Offered, Places, Response, Task, TaskId, Way,
+};
 use clinic::{
     Clinic,
     case::Seed,
@@ -186,6 +188,7 @@ impl Grader for MixGrader {
             standing: verdict.as_ref().map_or(Standing::Wrong, |it| it.standing),
             per_cent: verdict.as_ref().map_or(0, |it| it.marks),
             taken,
+            places: Places::Chosen,
             said: verdict.map(|it| it.cause.into()),
         })
     }

@@ -1,7 +1,9 @@
 //! Numbers to be worked out: which one a seat draws, and grading what was
 //! typed. Answers are grouped by the slip that leads to them, where it is known.
 
-use crate::task::{Answer, Draw, Graded, Grader, Item, Offered, Response, Task, TaskId, Way};
+use crate::task::{
+    Answer, Draw, Graded, Grader, Item, Offered, Places, Response, Task, TaskId, Way,
+};
 use clinic::{
     Clinic,
     numbers::exercises::{Answer as Wanted, Exercise, Family, Grade, exercise_at, grade},
@@ -98,6 +100,7 @@ impl Grader for NumberGrader {
             },
             per_cent: if right { 100 } else { 0 },
             taken,
+            places: Places::Chosen,
             said: typed.map(Into::into),
         })
     }

@@ -206,6 +206,22 @@ pub struct Item {
     pub offered: Vec<Offered>,
 }
 
+/// What the places in an answer by options say.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub enum Places {
+    /// Which options were taken.
+    #[default]
+    Chosen,
+    /// In which order they were put.
+    Ordered,
+    /// What was matched to each thing on the left, from the first to the last.
+    Paired {
+        /// How many things stand on the right; a place beyond them says that
+        /// nothing was matched.
+        right: usize,
+    },
+}
+
 /// How a response was graded.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Graded {
@@ -217,6 +233,8 @@ pub struct Graded {
     pub per_cent: u8,
     /// What of the offered was taken, by its places, in the order in which it was taken.
     pub taken: Vec<u16>,
+    /// What the places in the response say, where it has any.
+    pub places: Places,
     /// The answer in words, where it is no choice among the offered.
     pub said: Option<Rc<str>>,
 }

@@ -2,7 +2,7 @@
 //! are those of the report. Where each has another of the family, an option of
 //! one is none of another, and the report goes by kinds of outcome.
 
-use crate::task::{Graded, Item, Offered, Way};
+use crate::task::{Graded, Item, Offered, Places, Way};
 use catalogue::quantity::Milli;
 use clinic::standing::Standing;
 use std::rc::Rc;
@@ -87,6 +87,11 @@ pub fn graded(question: &Question, named: Named, alike: bool, answer: Option<&An
         standing: standing(verdict.as_ref()),
         per_cent: verdict.map_or(0, |it| it.per_cent),
         taken,
+        places: match &question.form {
+            Form::Order { .. } => Places::Ordered,
+            Form::Match { right, .. } => Places::Paired { right: right.len() },
+            _ => Places::Chosen,
+        },
         said,
     }
 }

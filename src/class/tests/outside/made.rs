@@ -3,7 +3,9 @@
 use class::assignment::{Assignment, Day, Seat, Set};
 use class::bank::Version;
 use class::handin::{HandIn, Table};
-use class::task::{Answer, Draw, Graded, Grader, Item, Offered, Response, Task, TaskId, Way};
+use class::task::{
+    Answer, Draw, Graded, Grader, Item, Offered, Places, Response, Task, TaskId, Way,
+};
 use clinic::standing::Standing;
 use std::rc::Rc;
 
@@ -78,6 +80,7 @@ impl Grader for Key {
             standing,
             per_cent: standing.per_cent(),
             taken,
+            places: Places::Chosen,
             said: None,
         })
     }

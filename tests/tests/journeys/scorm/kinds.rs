@@ -4,6 +4,7 @@
 use anyhow::{Context, Result, ensure};
 use class::{
     assignment::{Assignment, Seat, Set, Slot},
+    exchange::scorm::Kept,
     forms,
     handin::HandIn,
     mixes, numbers, questions,
@@ -15,7 +16,7 @@ use clinic::{
 };
 use serde_json::json;
 use study::question::Question;
-use trayward_tests::browser::{Look, hook};
+use trayward_tests::browser::{Host, Look, Page, hook};
 use trayward_tests::class::{alike, cases_of};
 
 use super::{
@@ -98,6 +99,49 @@ fn kept(taught: &Taught, set: &Assignment, slot: &Slot) -> Result<Vec<Response>>
     })
 }
 
+/// What is handed in of an assignment that is done as well as can be.
+fn done(taught: &Taught, set: &Assignment) -> Result<HandIn> {
+    let slots = set.slots();
+    let done = slots.iter().map(|slot| kept(taught, set, slot));
+    Ok(HandIn {
+        bank: set.bank,
+        assignment: set.id(),
+        seat: Seat(SEAT),
+        attempt: 1,
+        finished: 29_000_000,
+        responses: done.collect::<Result<_>>()?,
+    })
+}
+
+/// Opens the package in a system that kept something of it before.
+async fn gone_on_with(set: &Assignment, kept: &Kept) -> Result<(Host, Page)> {
+    let cmi = json!({ "cmi": {
+        "core": { "lesson_status": "incomplete", "entry": "resume" },
+        "suspend_data": kept.letters(),
+    }});
+    let host = system_of(cmi, set).await?;
+    let page = launch(&host, Look::DESK.without_storage()).await?;
+    with_questions(&page, &hook("task-0")).await?;
+    Ok((host, page))
+}
+
+/// What the system is told of the run that it kept: no answer a second time.
+async fn told_again(page: &Page) -> Result<(String, Kept)> {
+    page.until(
+        "the system to be told",
+        "parent.calls.some((it) => it.name === 'LMSCommit')",
+    )
+    .await?;
+    let held = held(page).await?;
+    let told = held["interactions"]
+        .as_object()
+        .map_or(0, serde_json::Map::len);
+    ensure!(told == 0, "{told} are told again");
+    let status = held["core"]["lesson_status"].as_str();
+    let letters = held["suspend_data"].as_str().context("nothing is kept")?;
+    Ok((status.unwrap_or_default().to_owned(), Kept::read(letters)?))
+}
+
 #[tokio::test]
 #[ignore = "needs a built site and a browser"]
 async fn every_kind_is_gone_on_with_elsewhere_as_it_was() -> Result<()> {
@@ -124,41 +168,43 @@ async fn every_kind_is_gone_on_with_elsewhere_as_it_was() -> Result<()> {
             ],
         )?
     };
-    let slots = set.slots();
-    let done = slots.iter().map(|slot| kept(&taught, &set, slot));
-    let before = HandIn {
-        bank: set.bank,
-        assignment: set.id(),
-        seat: Seat(SEAT),
-        attempt: 1,
-        finished: 29_000_000,
-        responses: done.collect::<Result<_>>()?,
-    };
-    let cmi = json!({ "cmi": {
-        "core": { "lesson_status": "incomplete", "entry": "resume" },
-        "suspend_data": before.letters(),
-    }});
-    let host = system_of(cmi, &set).await?;
-    let page = launch(&host, Look::DESK.without_storage()).await?;
-    with_questions(&page, &hook("task-0")).await?;
+    let before = Kept::new(done(&taught, &set)?, []);
+    let (_host, page) = gone_on_with(&set, &before).await?;
     page.read(
         &hook("assignment-state"),
         &format!("Seat {SEAT}. 4 of 5 done."),
     )
     .await?;
-    // Nothing of it is told a second time; the last task is begun here.
-    page.until(
-        "the system to be told",
-        "parent.calls.some((it) => it.name === 'LMSCommit')",
+    // The last task is begun here.
+    let (status, after) = told_again(&page).await?;
+    assert_eq!(status, "incomplete");
+    assert_eq!(after.hand_in.responses[..4], before.hand_in.responses[..4]);
+    no_breach(&page).await?;
+    page.quit().await
+}
+
+#[tokio::test]
+#[ignore = "needs a built site and a browser"]
+async fn a_form_that_was_handed_in_with_a_question_left_open_stays_handed_in() -> Result<()> {
+    let taught = Taught::new()?;
+    let task = Task::Form {
+        blueprint: forms::WHOLE.into(),
+        questions: 10,
+    };
+    let set = alike(9, 78, vec![Set { task, times: 1 }])?;
+    let mut open = done(&taught, &set)?;
+    open.responses[0][3] = Response::default();
+    let before = Kept::new(open.clone(), [0]);
+    let (_host, page) = gone_on_with(&set, &before).await?;
+    page.read(
+        &hook("assignment-state"),
+        &format!("Seat {SEAT}. 1 of 1 done."),
     )
     .await?;
-    let held = held(&page).await?;
-    let told = held["interactions"]
-        .as_object()
-        .map_or(0, serde_json::Map::len);
-    ensure!(told == 0, "{told} are told again");
-    let after = HandIn::read(held["suspend_data"].as_str().context("nothing is kept")?)?;
-    assert_eq!(after.responses[..4], before.responses[..4]);
+    let (status, after) = told_again(&page).await?;
+    assert_eq!(status, "passed");
+    assert_eq!(after.hand_in.responses, open.responses);
+    assert_eq!(after.closed, before.closed);
     no_breach(&page).await?;
     page.quit().await
 }

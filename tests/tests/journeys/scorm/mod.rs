@@ -90,7 +90,7 @@ async fn check_after(page: &Page, set: &Assignment, case: &Case, answers: usize)
         assert!(id.chars().all(fits) && id.len() <= 255, "{id}");
         let kind = match decision.form {
             Form::Order(_) => "sequencing",
-            Form::Number(_) => "numeric",
+            Form::Number(_) => "fill-in",
             _ => "choice",
         };
         assert_eq!(told["type"], kind, "{id}");

@@ -13,16 +13,12 @@ use crate::{browser::clock, log::OpenLog};
 use class::{
     assignment::{Assignment, Seat},
     cases,
-    exchange::scorm::{self, Interaction, Kind, MOST_SUSPENDED, Session, Status},
+    exchange::scorm::{Interaction, Kept, MOST_SUSPENDED, Session, Status},
     graders::Graders,
     handin::HandIn,
-    task::{Answer, Graded, Grader, Response, Task, TaskId},
+    task::{Answer, Grader, Task, TaskId},
 };
-use clinic::{
-    Clinic,
-    case::{Decision, Form},
-    standing::Standing,
-};
+use clinic::{Clinic, case::Decision, standing::Standing};
 use leptos::prelude::*;
 use record::{
     Event, SittingId,
@@ -30,16 +26,9 @@ use record::{
 };
 use std::{
     cell::{Cell, RefCell},
-    collections::BTreeMap,
     rc::Rc,
 };
 use system::{System, system};
-
-/// The options that have a letter in the form of the system.
-const LETTERED: u16 = 36;
-
-/// The options whose letters fit an answer.
-const MOST_TAKEN: usize = 100;
 
 thread_local! {
     /// Whether the system is being told already.
@@ -89,14 +78,18 @@ fn hand_in_now(log: OpenLog, run: &Assigned, assignment: &Assignment, clinic: &C
     resumed::answered(&made)
 }
 
+/// What the system keeps of a run.
+fn kept(assigned: &Assigned, made: HandIn) -> Kept {
+    let tasks = assigned.tasks.iter().filter(|(_, task)| task.finished);
+    Kept::new(made, tasks.map(|(place, _)| *place))
+}
+
 struct Teller {
     system: Rc<System>,
     assignment: Assignment,
     clinic: Clinic,
     /// They know again what they graded after the answer before.
     graders: Graders<'static>,
-    /// Which parts of which tasks ask for an order, by seat, place and part.
-    ordered: RefCell<BTreeMap<(u16, u16), Vec<bool>>>,
     told: RefCell<Told>,
 }
 
@@ -131,7 +124,7 @@ impl Teller {
         let told = Told {
             interactions: system.interactions,
             answers: Vec::new(),
-            before: suspended.as_ref().map_or_else(Vec::new, told_before),
+            before: suspended.map_or_else(Vec::new, |it| told_before(&it.hand_in)),
             passed: system.passed,
         };
         Self {
@@ -139,7 +132,6 @@ impl Teller {
             assignment,
             graders: graders(&clinic),
             clinic,
-            ordered: RefCell::new(BTreeMap::new()),
             told: RefCell::new(told),
         }
     }
@@ -165,7 +157,7 @@ impl Teller {
             asked,
             seconds: self.system.seconds(),
             // What is longer than the system keeps is not kept in part.
-            suspended: Some(made.letters())
+            suspended: Some(kept(assigned, made).letters())
                 .filter(|it| it.len() <= MOST_SUSPENDED)
                 .unwrap_or_default(),
             told: told.interactions,
@@ -200,66 +192,22 @@ impl Teller {
                 let at = (run, slot.place, part);
                 let before = (made.seat.0, made.attempt, slot.place, part);
                 let known = told.answers.contains(&at) || told.before.contains(&before);
-                if response.answer == Answer::Blank || known {
+                if known {
                     continue;
                 }
-                told.answers.push(at);
-                let id = format!("task-{}.{}", slot.place + 1, graded.item.id);
-                let ordered = self.is_ordered(made.seat.0, slot.place, &task, draw.seed);
-                new.push(interaction(&id, &response, &graded, (ordered, fits)));
+                if let Some(it) = Interaction::of(slot.place, &response, &graded, time_of_day()) {
+                    told.answers.push(at);
+                    new.push(it);
+                }
             }
         }
         Some((right, asked, new))
     }
-
-    /// Whether a part of a task asks for an order.
-    fn is_ordered(&self, seat: u16, place: u16, task: &TaskId, seed: u64) -> bool {
-        let mut known = self.ordered.borrow_mut();
-        let parts = known.entry((seat, place)).or_insert_with(|| {
-            let asked = decisions(&self.clinic, &task.task, seed).unwrap_or_default();
-            let ordered = |it: &Decision| matches!(it.form, Form::Order(_));
-            asked.iter().map(ordered).collect()
-        });
-        parts.get(usize::from(task.part)) == Some(&true)
-    }
 }
 
-fn interaction(
-    id: &str,
-    response: &Response,
-    graded: &Graded,
-    (ordered, right): (bool, bool),
-) -> Interaction {
+/// The time of day, in seconds from midnight.
+fn time_of_day() -> u32 {
     let now = clock::now();
     let local = now.utc_ms / 1000 + i64::from(now.offset_min) * 60;
-    let chosen = if ordered {
-        Kind::Sequencing
-    } else {
-        Kind::Choice
-    };
-    let (kind, taken, number, text) = match &response.answer {
-        Answer::Number(number) => (Kind::Numeric, Vec::new(), Some(*number), None),
-        Answer::Options(taken) => (chosen, taken.clone(), None, None),
-        Answer::Blank => (chosen, Vec::new(), None, None),
-        Answer::Typed(text) => (Kind::FillIn, Vec::new(), None, Some(text.clone())),
-        // What came of the mix: what the hand did has no form there.
-        Answer::Mixed(_) => {
-            let of = |place: &u16| graded.item.offered.get(usize::from(*place));
-            let ids = graded.taken.iter().filter_map(of).map(|it| &*it.id);
-            let ids: Vec<&str> = ids.collect();
-            (Kind::Performance, Vec::new(), None, Some(ids.join(",")))
-        }
-    };
-    // A large tray has more options than the form has letters.
-    let fits = taken.len() <= MOST_TAKEN && taken.iter().all(|place| *place < LETTERED);
-    Interaction {
-        id: scorm::identifier(id),
-        kind,
-        taken: if fits { taken } else { Vec::new() },
-        number,
-        text,
-        right,
-        at: u32::try_from(local.rem_euclid(86_400)).unwrap_or(0),
-        seconds: response.seconds,
-    }
+    u32::try_from(local.rem_euclid(86_400)).unwrap_or(0)
 }

@@ -121,6 +121,16 @@ fn answer_again(
     true
 }
 
+/// Hands a task in again that was handed in with something left open: only a
+/// practice form can be.
+pub fn close(log: OpenLog, task: &Task, sitting: SittingId) {
+    let is_open =
+        log.look(|events| folds::form(events, sitting).is_some_and(|it| it.finished.is_none()));
+    if matches!(task, Task::Form { .. }) && is_open {
+        log.append(What::FormFinished(FormFinished { form: sitting }));
+    }
+}
+
 /// A form whose questions are all answered was handed in; one with a question
 /// left open may be gone on with.
 fn form(log: OpenLog, sitting: SittingId, given: &[Response]) {

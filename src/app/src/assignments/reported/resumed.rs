@@ -1,19 +1,23 @@
 //! Going on with a run that the school's system has kept: within it the page
 //! may store nothing of its own, and another computer may be in use.
 
-use super::{replayed::put_back, system::system};
+use super::{
+    replayed::{close, put_back},
+    system::system,
+};
 use crate::{
     assignments::run::{go_on, take_up},
     log::OpenLog,
 };
-use class::{assignment::Assignment, handin::HandIn, task::Answer};
+use class::{assignment::Assignment, exchange::scorm::Kept, handin::HandIn, task::Answer};
 use clinic::Clinic;
 use record::folds::{self, Assigned};
 
 /// What the system kept of an assignment, where it kept any of it.
-pub fn suspended(assignment: &Assignment) -> Option<HandIn> {
-    let kept = HandIn::read(system()?.suspended.as_deref()?).ok()?;
-    (kept.bank == assignment.bank && kept.assignment == assignment.id()).then_some(kept)
+pub fn suspended(assignment: &Assignment) -> Option<Kept> {
+    let kept = Kept::read(system()?.suspended.as_deref()?).ok()?;
+    let of = &kept.hand_in;
+    (of.bank == assignment.bank && of.assignment == assignment.id()).then_some(kept)
 }
 
 /// Whether what the system kept of an assignment can be taken up only once all
@@ -25,7 +29,11 @@ pub fn awaits_questions(assignment: &Assignment) -> bool {
 /// Takes up what the system kept, unless this device's own record has as much
 /// of it; says whether it did.
 pub fn resume(log: OpenLog, assignment: &Assignment, clinic: &Clinic) -> bool {
-    let Some(kept) = suspended(assignment) else {
+    let Some(Kept {
+        hand_in: kept,
+        closed,
+    }) = suspended(assignment)
+    else {
         return false;
     };
     let id = crate::assignments::id(assignment);
@@ -38,7 +46,8 @@ pub fn resume(log: OpenLog, assignment: &Assignment, clinic: &Clinic) -> bool {
     }
     take_up(log, assignment, kept.seat, kept.attempt);
     for (slot, given) in assignment.slots().iter().zip(&kept.responses) {
-        let begun = given.iter().any(|it| it.answer != Answer::Blank);
+        let is_closed = closed.contains(&slot.place);
+        let begun = is_closed || given.iter().any(|it| it.answer != Answer::Blank);
         let Some(assigned) = latest(log, &id).filter(|_| begun) else {
             continue;
         };
@@ -49,6 +58,9 @@ pub fn resume(log: OpenLog, assignment: &Assignment, clinic: &Clinic) -> bool {
         let sitting = latest(log, &id).and_then(|it| Some(it.tasks.get(&slot.place)?.sitting));
         if let Some(sitting) = sitting {
             put_back(log, clinic, (assignment, kept.seat), slot, sitting, given);
+            if is_closed {
+                close(log, &slot.task, sitting);
+            }
         }
     }
     true

@@ -9,10 +9,12 @@
 //! each number once; the page passes those that are new. Where there is no
 //! `API`, it runs as it does everywhere else.
 
+mod interaction;
+mod kept;
 mod manifest;
 mod session;
 
+pub use interaction::{Interaction, Said, identifier};
+pub use kept::Kept;
 pub use manifest::{LAUNCH, package};
-pub use session::{
-    Interaction, Kind, MOST_SUSPENDED, ScormError, Session, Status, identifier, time,
-};
+pub use session::{MOST_SUSPENDED, ScormError, Session, Status, time};

@@ -1,13 +1,11 @@
 //! What a running package tells the school's system. The limits of the
 //! standard are kept here, as some systems let too much pass and lose it.
 
+use super::interaction::Interaction;
 use core::fmt;
 
 /// The most letters of what is kept between two sittings.
 pub const MOST_SUSPENDED: usize = 4096;
-
-/// The most letters of an id or an answer.
-const MOST_LETTERS: usize = 255;
 
 /// How far the student is.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -18,43 +16,6 @@ pub enum Status {
     Passed,
     /// Done, with too few right.
     Failed,
-}
-
-/// The kind of an interaction.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum Kind {
-    /// One option or several.
-    Choice,
-    /// Options in order.
-    Sequencing,
-    /// A number.
-    Numeric,
-    /// What was typed.
-    FillIn,
-    /// Something done, told by what came of it.
-    Performance,
-}
-
-/// A graded answer.
-#[derive(Clone, Debug, PartialEq, Eq)]
-pub struct Interaction {
-    /// Its id: letters, digits, hyphens, underscores and points.
-    pub id: String,
-    /// Its kind.
-    pub kind: Kind,
-    /// What was answered: options by their places, up to 36 of them; none for
-    /// a number.
-    pub taken: Vec<u16>,
-    /// The number that was answered, in thousandths.
-    pub number: Option<i64>,
-    /// What was typed, or what came of what was done.
-    pub text: Option<String>,
-    /// Whether it is right.
-    pub right: bool,
-    /// The time of day at which it was answered, in seconds from midnight.
-    pub at: u32,
-    /// The seconds that it took.
-    pub seconds: u32,
 }
 
 /// A sitting, as far as the system is told of it.
@@ -162,75 +123,13 @@ impl Session {
     }
 }
 
-impl Interaction {
-    fn values(&self) -> Result<Vec<(&'static str, String)>, ScormError> {
-        if self.id.is_empty() || identifier(&self.id) != self.id {
-            return Err(ScormError::Id(self.id.clone()));
-        }
-        let kind = match self.kind {
-            Kind::Choice => "choice",
-            Kind::Sequencing => "sequencing",
-            Kind::Numeric => "numeric",
-            Kind::FillIn => "fill-in",
-            Kind::Performance => "performance",
-        };
-        let result = if self.right { "correct" } else { "wrong" };
-        let day = u64::from(self.at) % 86_400;
-        Ok(vec![
-            ("id", self.id.clone()),
-            ("type", kind.into()),
-            (
-                "time",
-                format!("{:02}:{:02}:{:02}", day / 3600, day / 60 % 60, day % 60),
-            ),
-            ("student_response", self.answer()?),
-            ("result", result.into()),
-            ("latency", span(self.seconds.into())),
-        ])
-    }
-
-    fn answer(&self) -> Result<String, ScormError> {
-        if let Some(number) = self.number {
-            let sign = if number < 0 { "-" } else { "" };
-            let size = number.unsigned_abs();
-            return Ok(format!("{sign}{}.{:03}", size / 1000, size % 1000));
-        }
-        if let Some(text) = &self.text {
-            // Some systems lose what is no plain letter.
-            let plain = |c: char| if matches!(c, ' '..='~') { c } else { '?' };
-            return Ok(text.chars().map(plain).take(MOST_LETTERS).collect());
-        }
-        let letters: Option<Vec<String>> = self.taken.iter().map(|&place| letter(place)).collect();
-        letters
-            .map(|letters| letters.join(","))
-            .filter(|answer| answer.len() <= MOST_LETTERS)
-            .ok_or_else(|| ScormError::Answer(self.id.clone()))
-    }
-}
-
-/// An id as the standard takes it: letters, digits, hyphens, underscores and
-/// points, 255 at the most. Whatever else stands in it becomes an underscore.
-pub fn identifier(id: &str) -> String {
-    let fits = |c: &char| c.is_ascii_alphanumeric() || matches!(c, '-' | '_' | '.');
-    let plain = id.chars().map(|c| if fits(&c) { c } else { '_' });
-    plain.take(MOST_LETTERS).collect()
-}
-
 /// The name and value that say how long a sitting took, in seconds.
 pub fn time(seconds: u64) -> (&'static str, String) {
     ("cmi.core.session_time", span(seconds))
 }
 
-/// The letter of an option: the standard has one letter or digit for each.
-fn letter(place: u16) -> Option<String> {
-    // Letters come before digits.
-    char::from_digit((u32::from(place) + 10) % 36, 36)
-        .filter(|_| place < 36)
-        .map(String::from)
-}
-
 /// `HHHH:MM:SS.SS`, up to the longest span that the form has.
-fn span(seconds: u64) -> String {
+pub(super) fn span(seconds: u64) -> String {
     let seconds = seconds.min(9999 * 3600 + 3599);
     format!(
         "{:04}:{:02}:{:02}.00",

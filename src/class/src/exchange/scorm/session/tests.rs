@@ -1,6 +1,7 @@
 //! What a school's system is told, name by name.
 
 use super::*;
+use crate::exchange::scorm::{Said, identifier};
 
 fn session() -> Session {
     Session {
@@ -13,10 +14,7 @@ fn session() -> Session {
         told: 4,
         interactions: vec![Interaction {
             id: "0.liner".into(),
-            kind: Kind::Choice,
-            taken: vec![0, 25, 26, 35],
-            number: None,
-            text: None,
+            said: Said::Chosen(vec![0, 25, 26, 35]),
             right: true,
             at: 50_400,
             seconds: 12,
@@ -69,8 +67,7 @@ fn what_was_passed_stays_passed() {
 #[test]
 fn what_was_typed_or_done_is_told_in_plain_letters() {
     let mut typed = session();
-    typed.interactions[0].kind = Kind::FillIn;
-    typed.interactions[0].text = Some(format!("2½ mg{}", "x".repeat(300)));
+    typed.interactions[0].said = Said::Typed(format!("2½ mg{}", "x".repeat(300)));
     let values = typed.values().unwrap();
     let value = |part: &str| {
         let name = format!("cmi.interactions.4.{part}");
@@ -108,7 +105,7 @@ fn what_the_standard_has_no_room_for_is_refused() {
     id.interactions[0].id = "a b".into();
     assert_eq!(id.values(), Err(ScormError::Id("a b".into())));
     let mut place = session();
-    place.interactions[0].taken = vec![36];
+    place.interactions[0].said = Said::Chosen(vec![36]);
     assert_eq!(place.values(), Err(ScormError::Answer("0.liner".into())));
     let mut time = session();
     time.seconds = u64::MAX;
