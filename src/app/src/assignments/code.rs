@@ -2,20 +2,16 @@
 
 use crate::{
     cards,
+    place::SET,
     questions::{self, Questions},
     taught::{catalogue, standard},
 };
 use class::{
-    assignment::Assignment,
     bank::{Bank, Version},
     graders::Graders,
-    refusal::Refusal,
 };
 use clinic::Clinic;
 use leptos::prelude::*;
-
-/// The fewest letters of a code that is not a typed one.
-const LONG: usize = 34;
 
 /// The bank of this page: the catalogue as it was packed.
 pub fn bank() -> Bank {
@@ -23,24 +19,15 @@ pub fn bank() -> Bank {
     Bank::new(version, catalogue())
 }
 
-/// The letters of a code within a link or a line.
-pub fn letters_of(text: &str) -> &str {
-    let last = text.trim().rsplit(['#', '/', ':', '=', '?']).next();
-    last.unwrap_or_default()
-}
-
-/// Reads an assignment from a link, a line or a typed code.
-///
-/// # Errors
-/// What is wrong with it.
-pub fn read(text: &str, bank: &Bank) -> Result<Assignment, Refusal> {
-    let letters = letters_of(text);
-    let count = letters.chars().filter(char::is_ascii_alphanumeric).count();
-    if count < LONG {
-        Assignment::read_typed(letters, bank)
-    } else {
-        Assignment::read(text, bank.version)
-    }
+/// What of a link, a line or a typed code is opened. Which packs a link needs
+/// stands in it before the letters, and goes with them.
+pub fn code_of(text: &str) -> String {
+    let text = text.trim();
+    let code = match text.split_once(SET) {
+        Some((_, code)) => code,
+        None => text.rsplit(['#', '/', ':', '?']).next().unwrap_or_default(),
+    };
+    code.chars().filter(|c| !c.is_whitespace()).collect()
 }
 
 /// The reasoning with the preference card of an assignment, whatever card is

@@ -1,6 +1,6 @@
 //! The assignments of this device, and where a code is typed.
 
-use super::{bank, letters_of, read, words};
+use super::{bank, code_of, words};
 use crate::{
     browser::{address::Address, clock},
     log::log,
@@ -12,7 +12,7 @@ use crate::{
     },
     place::{ClassPlace, Place},
 };
-use class::refusal::Refusal;
+use class::{assignment::Assignment, refusal::Refusal};
 use leptos::prelude::*;
 use record::{
     AssignmentTaken, Moment,
@@ -90,11 +90,10 @@ fn Typed() -> impl IntoView {
     let open = move |event: web_sys::SubmitEvent| {
         event.prevent_default();
         let code = typed.get_untracked();
-        match bank.with_value(|bank| read(&code, bank)) {
+        match bank.with_value(|bank| Assignment::read_any(&code, bank)) {
             // What it needs is said where it is opened.
             Ok(_) | Err(Refusal::OtherBank) => {
-                let letters = letters_of(&code).chars().filter(|c| !c.is_whitespace());
-                address.go(Place::Class(ClassPlace::Set(letters.collect())));
+                address.go(Place::Class(ClassPlace::Set(code_of(&code))));
             }
             Err(refusal) => {
                 let sentence = refusal.to_string();

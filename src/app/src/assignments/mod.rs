@@ -21,7 +21,7 @@ mod set;
 mod task;
 mod words;
 
-pub use code::{bank, clinic_with, graders, letters_of, read};
+pub use code::{bank, clinic_with, code_of, graders};
 pub use list::AssignmentsScreen;
 pub use one::AssignmentScreen;
 pub use outward::{Outward, Symbol};

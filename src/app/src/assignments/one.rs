@@ -1,7 +1,7 @@
 //! One assignment: its tasks, how far it is, and handing it in.
 
 use super::{
-    Outward, bank, clinic_with, read, reported,
+    Outward, bank, clinic_with, reported,
     run::{go_on, hand_in, take_up},
     set::Asks,
 };
@@ -47,7 +47,7 @@ pub fn AssignmentScreen(
     };
     let up = Place::Class(ClassPlace::Assignments).fragment();
     let title = now.taken.title.clone();
-    match read(&now.taken.code, &bank()) {
+    match Assignment::read(&now.taken.code, bank().version) {
         Ok(assignment) => {
             let assigned = Signal::derive(move || assigned.get().unwrap_or_else(|| now.clone()));
             view! {

@@ -2,7 +2,7 @@
 //! seat at which it is taken up.
 
 use super::{
-    bank, clinic_with, read, reported,
+    bank, clinic_with, reported,
     run::{minutes, take_up},
     words,
 };
@@ -34,7 +34,7 @@ pub fn SetScreen(
     code: String,
 ) -> impl IntoView {
     let up = Place::Class(ClassPlace::Assignments).fragment();
-    match read(&code, &bank()) {
+    match Assignment::read_any(&code, &bank()) {
         Ok(assignment) => {
             let title = assignment.name();
             let awaits = reported::awaits_questions(&assignment);

@@ -21,7 +21,7 @@ use crate::{
     shell::NotHere,
 };
 use class::{
-    assignment::{Assignment, Seat},
+    assignment::{Assignment, MOST_TYPED_TASKS, Seat},
     cases,
     exchange::{calendar::calendar, qti, scorm, zip::File},
     forms, numbers, qr, questions as asked,
@@ -82,7 +82,7 @@ fn Typed(assignment: Assignment) -> impl IntoView {
         .into_any(),
         None => view! {
             <p class="hint">
-                "It says too much for a code that is short enough to type: that has room for one task without conditions, with a pass mark in steps of five and at most three tries."
+                "It says too much for a code that is short enough to type: that has room for "{MOST_TYPED_TASKS}" kinds of task without conditions, with a pass mark in steps of five and at most three tries."
             </p>
         }
         .into_any(),

@@ -5,7 +5,7 @@ use super::{
     in_use::in_use, kept, offered::FetchFromSite, puts::reopen, taking::OpenFromFile, used,
 };
 use crate::{
-    assignments::{bank, read},
+    assignments::bank,
     parts::{
         announce::announcer,
         notice::{Fault, Notice, Tone},
@@ -13,6 +13,7 @@ use crate::{
     place::SET,
 };
 use class::{
+    assignment::Assignment,
     bank::Bank,
     pack::{self, Pack},
     refusal::Refusal,
@@ -75,7 +76,7 @@ fn combination(code: &str) -> Option<Vec<Pack>> {
             version,
             ..bank.clone()
         };
-        read(code, &bank) != Err(Refusal::OtherBank)
+        Assignment::read_any(code, &bank).err() != Some(Refusal::OtherBank)
     };
     let found = (0..1_u32 << packs.len()).find(fits)?;
     Some(chosen(found).cloned().collect())

@@ -7,6 +7,7 @@ mod long;
 mod typed;
 
 pub use day::Day;
+pub use typed::MOST_TYPED_TASKS;
 
 use crate::bank::Version;
 use crate::task::{Draw, Task};

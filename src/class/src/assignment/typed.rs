@@ -1,5 +1,6 @@
 //! The form of an assignment that is short enough to be typed: five groups of
-//! five, such as `22Y9C-0A5...`. It has room for one task without conditions.
+//! five, such as `22Y9C-0A5...`, for one task without conditions, and a group
+//! more for each further one.
 //!
 //! ```text
 //! version and kind of task   1 byte, the version in the high four bits
@@ -10,10 +11,11 @@
 //! due day                    2 bytes
 //! flags                      1 byte: pass mark in steps of 5 from 25, tries, hints, alike
 //! title                      1 byte
+//! further tasks              3 bytes each: kind, place of the name, how often
 //! CRC-16                     2 bytes
 //! ```
 //!
-//! That is 24 letters, and the check symbol.
+//! That is 24 letters for one task, and the check symbol.
 
 use super::{Assignment, Day, Set};
 use crate::bank::Bank;
@@ -25,29 +27,43 @@ use crate::wire::{
     check,
 };
 
-/// The latest version; numbers to be worked out came with it, and everything
-/// else is still written in the first.
-const VERSION: u8 = 2;
+/// The latest version. Each code is written in the first that has room for it.
+///
+/// - 1: one task
+/// - 2: numbers to be worked out
+/// - 3: further tasks
+const VERSION: u8 = 3;
 
-/// The letters of a code, with the check symbol.
+/// The letters of a code of one task, with the check symbol.
 const LETTERS: usize = 25;
 
 /// The letters of a group.
 const GROUP: usize = 5;
 
+/// The most tasks of a code that anybody would type: eight groups.
+pub const MOST_TYPED_TASKS: usize = 4;
+
+/// The letters of the longest code.
+const MOST_LETTERS: usize = LETTERS + (MOST_TYPED_TASKS - 1) * GROUP;
+
 impl Assignment {
     /// As a code that can be typed; none where it does not fit one: more than
-    /// one task, conditions on a case, a preference card, a pass mark that is
-    /// not a multiple of 5 from 25, more than three tries.
+    /// [`MOST_TYPED_TASKS`], conditions on a case, a preference card, a pass mark
+    /// that is not a multiple of 5 from 25, more than three tries.
     pub fn typed(&self, bank: &Bank) -> Option<String> {
-        let [set] = &self.tasks[..] else { return None };
-        if self.card.is_some() || self.bank != bank.version {
+        let sets = self.tasks.iter().map(|set| kind(set, bank));
+        let sets: Vec<_> = sets.collect::<Option<_>>()?;
+        let (&(kind, name, times), further) = sets.split_first()?;
+        if self.card.is_some() || self.bank != bank.version || sets.len() > MOST_TYPED_TASKS {
             return None;
         }
-        let (kind, name, times) = kind(set, bank)?;
+        let version = match further {
+            [] => version(kind),
+            _ => 3,
+        };
         let mut writer = Writer::default();
         writer
-            .byte(version(kind) << 4 | kind)
+            .byte(version << 4 | kind)
             .two(self.bank.short())
             .byte(name)
             .byte(times)
@@ -55,6 +71,9 @@ impl Assignment {
             .two(self.due.map_or(0, |day| day.0))
             .byte(self.flags()?)
             .byte(self.title);
+        for &(kind, name, times) in further {
+            writer.byte(kind).byte(name).byte(times);
+        }
         let sum = check::crc16(&writer.0);
         writer.two(sum);
         let letters = base32::encode(&writer.0);
@@ -78,7 +97,7 @@ impl Assignment {
     /// # Errors
     /// What is wrong with it.
     pub fn read_typed(text: &str, bank: &Bank) -> Result<Self, Refusal> {
-        if text.len() > 4 * LETTERS {
+        if text.len() > 4 * MOST_LETTERS {
             return Err(Refusal::TooLarge);
         }
         let kept: Vec<char> = text
@@ -89,7 +108,7 @@ impl Assignment {
         let symbol = base32::tidied(*symbol).ok_or(Refusal::Damaged(Check::Letters))?;
         let letters: String = letters.iter().collect();
         let due = base32::symbol(&letters).ok_or(Refusal::Damaged(Check::Letters))?;
-        if kept.len() != LETTERS {
+        if !kept.len().is_multiple_of(GROUP) || !(LETTERS..=MOST_LETTERS).contains(&kept.len()) {
             return Err(Refusal::Damaged(Check::Length));
         }
         if due != symbol {
@@ -109,12 +128,26 @@ impl Assignment {
         if reader.two() != Some(bank.version.short()) {
             return Err(Refusal::OtherBank);
         }
-        let kind = before[0] & 15;
-        Some(kind)
-            .filter(|kind| version(*kind) <= before[0] >> 4)
-            .and_then(|kind| read(kind, reader, bank))
+        read(before[0] >> 4, before[0] & 15, reader, bank)
             .filter(Self::sensible)
             .ok_or(Refusal::Damaged(Check::Sense))
+    }
+
+    /// Reads a link, a line of letters, or a code that was typed.
+    ///
+    /// # Errors
+    /// What is wrong with it.
+    pub fn read_any(text: &str, bank: &Bank) -> Result<Self, Refusal> {
+        let text = text.trim();
+        let letters = text.bytes().filter(|b| !base32::passed_over(*b)).count();
+        let may_be_typed = letters <= MOST_LETTERS && !text.contains(['/', '#']);
+        match Self::read(text, bank.version) {
+            // The long form has the stronger sum: what passes it is no typed code.
+            Err(Refusal::Foreign | Refusal::Damaged(_)) if may_be_typed => {
+                Self::read_typed(text, bank)
+            }
+            read => read,
+        }
     }
 }
 
@@ -171,11 +204,38 @@ fn kind(set: &Set, bank: &Bank) -> Option<(u8, u8, u8)> {
     })
 }
 
-fn read(kind: u8, mut reader: Reader<'_>, bank: &Bank) -> Option<Assignment> {
+fn read(version: u8, first: u8, mut reader: Reader<'_>, bank: &Bank) -> Option<Assignment> {
+    let mut sets = vec![set(version, first, &mut reader, bank)?];
+    let seed = reader.four()?;
+    let due = Some(reader.two()?).filter(|&day| day > 0).map(Day);
+    let flags = reader.byte()?;
+    let title = reader.byte()?;
+    while version >= 3 && !reader.0.is_empty() {
+        let kind = reader.byte()?;
+        sets.push(set(version, kind, &mut reader, bank)?);
+    }
+    reader.end()?;
+    Some(Assignment {
+        bank: bank.version,
+        title,
+        seed,
+        due,
+        pass_mark: 25 + 5 * (flags >> 4),
+        tries: flags >> 2 & 3,
+        hints: flags & 2 != 0,
+        alike: flags & 1 != 0,
+        card: None,
+        tasks: sets,
+    })
+}
+
+/// A task of a kind that a version knows, and how often it is set.
+fn set(code: u8, kind: u8, reader: &mut Reader<'_>, bank: &Bank) -> Option<Set> {
     let place = usize::from(reader.byte()?);
     let times = reader.byte()?;
     let name = |names: &[String]| names.get(place).cloned();
     let task = match kind {
+        _ if version(kind) > code => return None,
         0 => Task::Form {
             blueprint: name(&bank.blueprints)?,
             questions: u16::from(times),
@@ -194,23 +254,7 @@ fn read(kind: u8, mut reader: Reader<'_>, bank: &Bank) -> Option<Assignment> {
         _ => return None,
     };
     let times = if kind == 0 { 1 } else { times };
-    let seed = reader.four()?;
-    let due = Some(reader.two()?).filter(|&day| day > 0).map(Day);
-    let flags = reader.byte()?;
-    let title = reader.byte()?;
-    reader.end()?;
-    Some(Assignment {
-        bank: bank.version,
-        title,
-        seed,
-        due,
-        pass_mark: 25 + 5 * (flags >> 4),
-        tries: flags >> 2 & 3,
-        hints: flags & 2 != 0,
-        alike: flags & 1 != 0,
-        card: None,
-        tasks: vec![Set { task, times }],
-    })
+    Some(Set { task, times })
 }
 
 #[cfg(test)]

@@ -3,7 +3,7 @@
 
 mod question;
 
-use super::{bank, clinic_with, read};
+use super::{bank, clinic_with};
 use crate::{
     bench::{MixTask, NumberTask},
     log::log,
@@ -44,7 +44,8 @@ pub fn TaskScreen(
     };
     let over = taken.title.clone();
     let up = Place::Class(ClassPlace::Assignment(id)).fragment();
-    let known = read(&taken.code, &bank()).map_err(|refusal| refusal.to_string());
+    let known =
+        Assignment::read(&taken.code, bank().version).map_err(|refusal| refusal.to_string());
     let played = known.and_then(|assignment| {
         let slots = assignment.slots();
         let slot = slots.into_iter().find(|slot| slot.place == place);

@@ -30,6 +30,67 @@ fn form() -> Assignment {
     }
 }
 
+/// So many tasks of all kinds.
+fn several(tasks: usize) -> Assignment {
+    let case = Order {
+        frame: Some("other-visits".into()),
+        ..Order::default()
+    };
+    let kinds = [
+        Task::Case(case),
+        Task::Reading,
+        Task::Number("milligrams".into()),
+        Task::Question("what-is-missing".into()),
+    ];
+    let sets = kinds.into_iter().cycle().zip(1..);
+    let sets = sets.map(|(task, times)| Set { task, times });
+    Assignment {
+        tasks: sets.take(tasks).collect(),
+        ..form()
+    }
+}
+
+#[test]
+fn each_further_task_is_a_group_more() {
+    for tasks in 1..=MOST_TYPED_TASKS {
+        let set = several(tasks);
+        let code = set.typed(&bank()).unwrap();
+        let groups: Vec<usize> = code.split('-').map(str::len).collect();
+        assert_eq!(groups, vec![GROUP; 4 + tasks], "{code}");
+        assert_eq!(Assignment::read_typed(&code, &bank()), Ok(set));
+    }
+}
+
+#[test]
+fn a_link_a_line_and_a_typed_code_are_told_apart() {
+    let bank = bank();
+    // Every check symbol comes up, among them those that also stand in links.
+    let mut symbols = std::collections::BTreeSet::new();
+    for seed in 0..2000 {
+        for tasks in [1, 3, 4] {
+            let set = Assignment {
+                seed,
+                ..several(tasks)
+            };
+            let code = set.typed(&bank).unwrap();
+            symbols.extend(code.chars().last());
+            for text in [
+                &code,
+                &format!(" {} ", code.to_lowercase()),
+                &set.letters(),
+                &format!("somewhere/#/a/{}", set.letters()),
+            ] {
+                let read = Assignment::read_any(text, &bank);
+                assert_eq!(read.as_ref(), Ok(&set), "{text}");
+            }
+        }
+    }
+    assert_eq!(symbols.len(), 37);
+    for text in ["", "good morning", "22Y9C", "somewhere/#/a/22Y9C"] {
+        assert!(Assignment::read_any(text, &bank).is_err(), "{text}");
+    }
+}
+
 #[test]
 fn it_can_be_typed_in_any_way() {
     let set = form();
@@ -71,14 +132,21 @@ fn what_does_not_fit_has_no_short_code() {
         }],
         ..form()
     };
-    for set in [example(), card, mark, tries, usage] {
+    let many = several(MOST_TYPED_TASKS + 1);
+    for set in [example(), card, mark, tries, usage, many] {
         assert_eq!(set.typed(&bank()), None);
     }
 }
 
 #[test]
 fn every_wrong_letter_and_every_swap_of_neighbours_is_caught() {
-    let code = form().typed(&bank()).unwrap().replace('-', "").into_bytes();
+    for tasks in [1, MOST_TYPED_TASKS] {
+        caught(&several(tasks).typed(&bank()).unwrap());
+    }
+}
+
+fn caught(code: &str) {
+    let code = code.replace('-', "").into_bytes();
     let mut tried = code.clone();
     for place in 0..code.len() {
         for other in b"0123456789ABCDEFGHJKMNPQRSTVWXYZ*~$=U" {
@@ -123,9 +191,10 @@ proptest! {
     #[test]
     fn whatever_fits_comes_back(
         seed: u32, title: u8, due in 1_u16.., pass in 5_u8..=20, tries in 0_u8..4,
-        hints: bool, alike: bool, times in 1_u8..=100, kind in 0..5,
+        hints: bool, alike: bool,
+        kinds in prop::collection::vec((1_u8..=100, 0..5), 1..=MOST_TYPED_TASKS),
     ) {
-        let task = match kind {
+        let task = |kind| match kind {
             0 => Task::Reading,
             1 => Task::Mix { material: "zinc-oxide-eugenol".into(), usage: None },
             3 => Task::Number("milligrams".into()),
@@ -134,7 +203,8 @@ proptest! {
         };
         let set = Assignment {
             seed, title, due: Some(Day(due)), pass_mark: pass * 5, tries, hints, alike,
-            tasks: vec![Set { task, times }], ..form()
+            tasks: kinds.into_iter().map(|(times, kind)| Set { task: task(kind), times }).collect(),
+            ..form()
         };
         let code = set.typed(&bank()).unwrap();
         prop_assert_eq!(Assignment::read_typed(&code, &bank()), Ok(set.clone()));
@@ -145,15 +215,17 @@ proptest! {
     /// stands in the way of what reads its insides.
     #[test]
     fn any_bytes_summed_anew_are_read_or_refused(
-        version in 0_u8..4, kind in 0_u8..16, ours: bool, rest: [u8; 12],
+        version in 0_u8..5, kind in 0_u8..16, ours: bool, further in 0..4_usize,
+        rest in prop::collection::vec(any::<u8>(), 21),
     ) {
         let bank = bank();
+        let rest = &rest[..12 + 3 * further];
         let mut writer = Writer::default();
         writer.byte(version << 4 | kind);
         if ours {
             writer.two(bank.version.short()).raw(&rest[2..]);
         } else {
-            writer.raw(&rest);
+            writer.raw(rest);
         }
         let sum = check::crc16(&writer.0);
         writer.two(sum);
