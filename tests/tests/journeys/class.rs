@@ -271,17 +271,3 @@ async fn an_assignment_stands_on_today_and_is_done_without_a_connection() -> Res
     play_from(&phone, &case, 0, By::Tap).await?;
     phone.quit().await
 }
-
-#[tokio::test]
-#[ignore = "needs a built site and a browser"]
-async fn a_code_that_is_none_is_refused_in_words() -> Result<()> {
-    let site = Site::serve().await?;
-    let page = Page::at(&site, "#/assignments", Look::PHONE).await?;
-    page.see(&hook("typed-code")).await?;
-    page.fill(&hook("typed-code"), "22Y9C-0A5NO").await?;
-    By::Tap.take(&page, &hook("open-code")).await?;
-    page.read(&hook("code-refused"), "code").await?;
-    page.go(&site.url("#/a/NOSUCHCODE")).await?;
-    page.see(&hook("refused")).await?;
-    page.quit().await
-}

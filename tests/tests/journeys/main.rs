@@ -5,6 +5,7 @@ mod assignments;
 mod bench;
 mod cases;
 mod class;
+mod codes;
 mod collect;
 mod engines;
 mod find;
