@@ -10,6 +10,7 @@ pub mod edit;
 mod fault;
 mod figures;
 mod files;
+pub mod lists;
 mod locate;
 mod lone;
 mod markdown;

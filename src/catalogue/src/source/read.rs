@@ -4,6 +4,7 @@ use super::{
     check,
     fault::{Fault, line_and_column},
     files::{Files, shown},
+    lists::{self, List},
     locate::{Document, Path as DataPath, document, offset},
     markdown,
 };
@@ -131,10 +132,10 @@ impl<'f> Reading<'f> {
     }
 
     fn walk(&mut self, files: &'f Files) {
-        self.list(files, "sources.toml", "source", |c| &mut c.sources);
-        // A pack brings sources of its own beside those that are there.
-        for file in files.within("sources", ".toml") {
-            self.list(files, file, "source", |c| &mut c.sources);
+        let sources = lists::SOURCES;
+        self.list(files, "sources.toml", sources.table, |c| &mut c.sources);
+        for file in files.within(sources.folder, ".toml") {
+            self.list(files, file, sources.table, |c| &mut c.sources);
         }
         self.list(files, "blueprint.toml", "competency", |c| {
             &mut c.competencies
@@ -143,16 +144,16 @@ impl<'f> Reading<'f> {
         for file in self.folder(files, "findings") {
             self.findings(files, file);
         }
-        self.lists(files, "instruments", "instrument", |c| &mut c.instruments);
-        self.lists(files, "materials", "material", |c| &mut c.materials);
-        self.lists(files, "kinetics", "kinetics", |c| &mut c.kinetics);
-        self.lists(files, "plans", "plan", |c| &mut c.plans);
-        self.lists(files, "rules", "rule", |c| &mut c.rules);
+        self.lists(files, lists::INSTRUMENTS, |c| &mut c.instruments);
+        self.lists(files, lists::MATERIALS, |c| &mut c.materials);
+        self.lists(files, lists::KINETICS, |c| &mut c.kinetics);
+        self.lists(files, lists::PLANS, |c| &mut c.plans);
+        self.lists(files, lists::RULES, |c| &mut c.rules);
         self.list(files, "stops.toml", "stop", |c| &mut c.stops);
         self.list(files, "glossary.toml", "term", |c| &mut c.glossary);
-        self.lists(files, "preference-cards", "card", |c| &mut c.cards);
-        self.lists(files, "cases", "case", |c| &mut c.cases);
-        for file in self.folder(files, "drawings") {
+        self.lists(files, lists::PREFERENCE_CARDS, |c| &mut c.cards);
+        self.lists(files, lists::CASES, |c| &mut c.cases);
+        for file in self.folder(files, lists::DRAWINGS.folder) {
             self.drawings(files, file);
         }
         self.numbers(files);
@@ -250,12 +251,11 @@ impl<'f> Reading<'f> {
     fn lists<T: DeserializeOwned>(
         &mut self,
         files: &'f Files,
-        folder: &'static str,
-        name: &'static str,
+        list: List,
         of: fn(&mut Catalogue) -> &mut Vec<T>,
     ) {
-        for file in self.folder(files, folder) {
-            self.list(files, file, name, of);
+        for file in self.folder(files, list.folder) {
+            self.list(files, file, list.table, of);
         }
     }
 
@@ -278,7 +278,7 @@ impl<'f> Reading<'f> {
 
     fn drawings(&mut self, files: &'f Files, path: &str) {
         if let Some((file, read)) = self.parse::<drawing::Sheet>(files, path) {
-            self.place("drawing", file, read.drawing.len());
+            self.place(lists::DRAWINGS.table, file, read.drawing.len());
             let pairs = read.drawing.into_iter().map(|e| (ItemId(e.id), e.form));
             self.catalogue.drawings.extend(pairs);
         }

@@ -4,6 +4,7 @@
 //! patient and every mix rests on them.
 
 use super::limits::{is_slug, shown};
+use catalogue::source::lists::{self, List};
 
 /// What a file of a pack holds.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
@@ -75,29 +76,26 @@ impl Kind {
         match self {
             Self::Procedure => "procedures",
             Self::Lesson => "lessons",
-            Self::Instruments => "instruments",
-            Self::Materials => "materials",
-            Self::Drawings => "drawings",
-            Self::Cases => "cases",
-            Self::Rules => "rules",
-            Self::Plans => "plans",
-            Self::Cards => "preference-cards",
-            Self::Sources => "sources",
+            _ => self.list().map_or("", |list| list.folder),
         }
     }
 
     /// What the tables of such a file are called; none where it is no list.
     pub fn table(self) -> Option<&'static str> {
+        self.list().map(|list| list.table)
+    }
+
+    fn list(self) -> Option<List> {
         Some(match self {
             Self::Procedure | Self::Lesson => return None,
-            Self::Instruments => "instrument",
-            Self::Materials => "material",
-            Self::Drawings => "drawing",
-            Self::Cases => "case",
-            Self::Rules => "rule",
-            Self::Plans => "plan",
-            Self::Cards => "card",
-            Self::Sources => "source",
+            Self::Instruments => lists::INSTRUMENTS,
+            Self::Materials => lists::MATERIALS,
+            Self::Drawings => lists::DRAWINGS,
+            Self::Cases => lists::CASES,
+            Self::Rules => lists::RULES,
+            Self::Plans => lists::PLANS,
+            Self::Cards => lists::PREFERENCE_CARDS,
+            Self::Sources => lists::SOURCES,
         })
     }
 
@@ -111,14 +109,8 @@ impl Kind {
         match self {
             Self::Procedure => "procedure",
             Self::Lesson => "lesson",
-            Self::Instruments => "instrument",
-            Self::Materials => "material",
-            Self::Drawings => "drawing",
-            Self::Cases => "case",
-            Self::Rules => "rule",
-            Self::Plans => "plan",
             Self::Cards => "preference card",
-            Self::Sources => "source",
+            _ => self.table().unwrap_or_default(),
         }
     }
 }
