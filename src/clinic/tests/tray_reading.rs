@@ -1,4 +1,5 @@
-//! Drawn trays to be read: their answers are computed, and they can be read in one way.
+//! The reading of trays, and drawn trays to be read: their answers are computed,
+//! and they can be read in one way.
 
 mod common;
 
@@ -159,4 +160,66 @@ mod small {
         )
         .expect("text grows");
     }
+}
+
+#[test]
+fn every_treatment_is_read_from_its_own_tray() {
+    let clinic = clinic();
+    let patient = clinic.reason(&clinic.usual_patient()).patient;
+    for procedure in &clinic.catalogue().procedures {
+        if procedure.kind != catalogue::procedures::ProcedureKind::Treatment {
+            continue;
+        }
+        let laid: Vec<ItemId> = clinic
+            .tray(&procedure.id, &patient)
+            .target()
+            .stages
+            .concat();
+        let readings = clinic.read_tray(&laid);
+        assert_eq!(readings[0].procedure, procedure.id);
+        assert!(readings[0].missing.is_empty() && readings[0].strange.is_empty());
+        let sum: f64 = readings.iter().map(|r| r.likelihood).sum();
+        assert!((sum - 1.0).abs() < 1e-9);
+    }
+}
+
+#[test]
+fn a_stray_item_is_found_and_a_missing_one_named() {
+    let clinic = clinic();
+    let patient = clinic.reason(&clinic.usual_patient()).patient;
+    let mut laid: Vec<ItemId> = clinic
+        .tray(&"deep-caries-temporary".into(), &patient)
+        .target()
+        .stages
+        .concat();
+    laid.retain(|i| i.as_str() != "cement-spatula");
+    laid.push("amalgam-carrier".into());
+    let best = &clinic.read_tray(&laid)[0];
+    assert_eq!(best.procedure.as_str(), "deep-caries-temporary");
+    assert_eq!(best.missing, ["cement-spatula".into()]);
+    assert_eq!(best.strange, ["amalgam-carrier".into()]);
+    let evidence = clinic.tray_evidence(&laid, &best.procedure);
+    let of = |id: &str| {
+        evidence
+            .iter()
+            .find(|e| e.item.as_str() == id)
+            .expect("evidence")
+    };
+    assert!(of("reinforced-zoe").weight > 10.0);
+    assert!(of("amalgam-carrier").weight < 1.0);
+}
+
+#[test]
+fn a_few_things_are_read_by_what_is_there_alone() {
+    let clinic = clinic();
+    let reader = clinic.tray_reader();
+    let laid = ["reinforced-zoe", "cement-spatula", "spoon-excavator-small"].map(ItemId::from);
+    let uses_all = |reading: &clinic::reading::Reading| {
+        laid.iter().all(|id| reader.uses(&reading.procedure, id))
+    };
+    let so_far = reader.read_so_far(&laid);
+    assert!(uses_all(&so_far[0]), "{:?}", so_far[0].procedure);
+    // As a whole tray the same three are read otherwise: too much is missing.
+    let whole = reader.read(&laid);
+    assert!(whole[0].missing.len() < so_far[0].missing.len());
 }

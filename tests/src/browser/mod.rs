@@ -25,6 +25,7 @@
 
 mod act;
 mod axe;
+mod chromium;
 mod engine;
 mod files;
 mod host;

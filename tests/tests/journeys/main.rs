@@ -19,5 +19,6 @@ mod scorm;
 mod screens;
 mod shell;
 mod study;
+mod tools;
 mod update;
 mod visit;

@@ -2,6 +2,7 @@
 //! nothing, and what differs is told.
 
 mod arbitrary;
+mod bounds;
 mod changes;
 mod hostile;
 mod trip;

@@ -1,6 +1,9 @@
 //! What a shared form is built from: small enough to travel in a code.
 
-use super::assemble::{Form, Mode, Request, Unfit, assemble_in_slices};
+use super::{
+    assemble::assemble_in_slices,
+    request::{Form, Mode, Request, Unfit},
+};
 use crate::{
     item::Bank,
     slices::{at_once, never},

@@ -12,9 +12,11 @@ mod draft;
 mod outcome;
 mod parallel;
 mod quota;
+mod request;
 
-pub use assemble::{Form, Mode, Request, Unfit, assemble, assemble_in_slices};
+pub use assemble::{assemble, assemble_in_slices};
 pub use code::{SharedForm, Stale};
 pub use outcome::{Given, Outcome, Part, Pauses};
 pub use parallel::{Parallel, compare};
 pub use quota::{quotas, rounding};
+pub use request::{Form, Mode, Request, Unfit};

@@ -1,6 +1,6 @@
 //! Whether two forms are parallel.
 
-use super::assemble::Form;
+use super::request::Form;
 
 /// Two forms side by side.
 #[derive(Clone, Copy, Debug, PartialEq)]

@@ -7,11 +7,13 @@
 
 mod answer;
 mod cartridges;
+mod dates;
 mod dose;
 mod draw;
 mod grade;
 mod instruments;
 mod problem;
+mod proportions;
 mod safety;
 mod teeth;
 
@@ -167,8 +169,8 @@ impl Family {
             Self::Cycle => safety::cycle(numbers, draw),
             Self::Spores => safety::spores(numbers, draw),
             Self::Reading => safety::reading(numbers, draw),
-            Self::Proportion => safety::powder(numbers, draw),
-            Self::Recall => safety::recall(draw),
+            Self::Proportion => proportions::powder(numbers, draw),
+            Self::Recall => dates::recall(draw),
         }
     }
 

@@ -2,9 +2,9 @@
 //! questions as the families draw, with figures that come from elsewhere.
 
 use super::{
-    Answer, Draft, Entered, Grade, Slip, apart, cartridges,
+    Answer, Draft, Entered, Grade, Slip, apart, cartridges, dates,
     grade::{judged, read},
-    safety, teeth,
+    proportions, teeth,
 };
 use crate::{
     numbers::{
@@ -62,17 +62,17 @@ impl Problem {
 
     /// Proportions that can be reckoned with: grams of powder to millilitres.
     pub fn proportions(numbers: &Numbers) -> impl Iterator<Item = &Proportion> {
-        safety::weighed(numbers)
+        proportions::weighed(numbers)
     }
 
     /// The water that so many grams take.
     pub fn water(numbers: &Numbers, proportion: &Proportion, grams: u32) -> Self {
-        Self::of(safety::water(numbers, proportion, grams))
+        Self::of(proportions::water(numbers, proportion, grams))
     }
 
     /// The date so much after a visit; none where it lies too far off.
     pub fn back(visit: Civil, count: u32, unit: Unit) -> Option<Self> {
-        safety::back(visit, count, unit).map(Self::of)
+        dates::back(visit, count, unit).map(Self::of)
     }
 
     /// What was typed as a whole number, in thousandths where it is a number:

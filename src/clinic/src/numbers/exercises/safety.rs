@@ -1,11 +1,10 @@
-//! Exercises about sterilising, limits, proportions and dates.
+//! Exercises about sterilising and limits.
 
 use super::{Answer, Draft, Entered, Slip, draw::Draw};
 use crate::numbers::{
-    civil::Civil,
     entry::Clock,
     exact::Exact,
-    limit, proportion, recall_date,
+    limit,
     spore::{self, Control, Decision, Load, Spores},
     sterilising,
     unit::{Quantity, Unit},
@@ -233,143 +232,5 @@ pub(super) fn reading(numbers: &Numbers, draw: &mut Draw) -> Option<Draft> {
         }],
         difficulty: 1,
         seconds: 15,
-    })
-}
-
-/// Water to powder.
-pub(super) fn powder(numbers: &Numbers, draw: &mut Draw) -> Option<Draft> {
-    let weighed: Vec<_> = weighed(numbers).collect();
-    let proportion = *draw.pick(&weighed)?;
-    let grams = draw.span(20, 500, 5);
-    Some(water(numbers, proportion, grams))
-}
-
-/// Proportions by weight and volume, which alone can be reckoned with.
-pub(super) fn weighed(numbers: &Numbers) -> impl Iterator<Item = &catalogue::numbers::Proportion> {
-    let all = numbers.proportions.iter();
-    all.filter(|p| p.powder_unit == "g" && p.liquid_unit == "mL")
-}
-
-/// Water to so many grams.
-pub(super) fn water(
-    numbers: &Numbers,
-    proportion: &catalogue::numbers::Proportion,
-    grams: u32,
-) -> Draft {
-    let amount = Exact::from(grams);
-    let (from, to) = proportion::liquid(proportion, amount);
-    // What a measuring cup can show where the table gives one figure; rounding where it gives two.
-    let tolerance = if from == to {
-        Exact::of(1, 2)
-    } else {
-        Exact::of(1, 20)
-    };
-    let mut slips = vec![
-        Slip::number(
-            Exact::from(proportion.liquid.from),
-            &format!("That is for {} g.", proportion.powder),
-        ),
-        Slip::number(
-            Exact::from(proportion.liquid.to),
-            &format!("That is for {} g.", proportion.powder),
-        ),
-        Slip::number(
-            amount * Exact::from(proportion.powder) / Exact::from(proportion.liquid.from),
-            "Powder and water changed places.",
-        ),
-    ];
-    for other in weighed(numbers).filter(|p| p.id != proportion.id) {
-        let (a, b) = proportion::liquid(other, amount);
-        slips.push(Slip::number(
-            (a + b) / Exact::whole(2),
-            &format!("That would be {}.", other.name),
-        ));
-    }
-    let table = if proportion.liquid.from == proportion.liquid.to {
-        proportion.liquid.from.to_string()
-    } else {
-        format!("{} to {}", proportion.liquid.from, proportion.liquid.to)
-    };
-    Draft {
-        stem: format!(
-            "{} takes {table} mL of water to {} g. How many mL go to {grams} g?",
-            super::super::dose::capital(&proportion.name),
-            proportion.powder
-        ),
-        answer: Answer::Between {
-            from,
-            to,
-            unit: Unit::Millilitre,
-            tolerance,
-        },
-        working: proportion::working(proportion, amount),
-        slips,
-        difficulty: if grams.is_multiple_of(100) { 1 } else { 2 },
-        seconds: 40,
-    }
-}
-
-/// The date of a return visit.
-pub(super) fn recall(draw: &mut Draw) -> Option<Draft> {
-    let start = Civil::new(2026, 1, 1)?.after_days(draw.span(0, 3 * 365, 3))?;
-    let (count, unit) = *draw.pick(&[
-        (8, Unit::Week),
-        (12, Unit::Week),
-        (7, Unit::Day),
-        (10, Unit::Day),
-        (1, Unit::Month),
-        (3, Unit::Month),
-        (6, Unit::Month),
-        (1, Unit::Year),
-    ])?;
-    back(start, count, unit)
-}
-
-/// The date of a return visit so much later.
-pub(super) fn back(start: Civil, count: u32, unit: Unit) -> Option<Draft> {
-    let right = recall_date::after(start, count, unit).ok()?;
-    let slip = |date: Option<Civil>, because: &str| {
-        Some(Slip {
-            entered: Entered::Date(date?),
-            because: because.into(),
-        })
-    };
-    let mut slips: Vec<Option<Slip>> = vec![
-        slip(
-            right.after_days(1),
-            "It is a day off: the day of the visit itself is not counted.",
-        ),
-        slip(
-            Civil::from_days(right.days() - 1),
-            "It is a day off: the day of the visit itself is not counted.",
-        ),
-    ];
-    match unit {
-        Unit::Month => slips.push(slip(
-            start.after_days(count * 30),
-            "Months were counted as 30 days; by the calendar it is the same day of the month.",
-        )),
-        Unit::Week if count.is_multiple_of(4) => slips.push(slip(
-            start.after_months(count / 4),
-            "Four weeks were taken for a month; a month is two or three days longer.",
-        )),
-        _ => {}
-    }
-    let words = if count == 1 {
-        unit.sign().trim_end_matches('s')
-    } else {
-        unit.sign()
-    };
-    Some(Draft {
-        stem: format!(
-            "The visit is on {} {}. The patient is to come back after {count} {words}. On which date is that?",
-            start.weekday(),
-            start.text()
-        ),
-        answer: Answer::Date(right),
-        working: recall_date::working(start, count, unit).ok()?,
-        slips: slips.into_iter().flatten().collect(),
-        difficulty: if unit == Unit::Week { 2 } else { 1 },
-        seconds: 45,
     })
 }
