@@ -28,4 +28,4 @@ pub use outward::{Outward, Symbol};
 pub use run::{form_drawn, minutes, take_up};
 pub use set::SetScreen;
 pub use task::TaskScreen;
-pub use words::{due, expected, id, task, tasks};
+pub use words::{due, expected, id, id_of, task, tasks};

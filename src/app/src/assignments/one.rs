@@ -4,6 +4,7 @@ use super::{
     Outward, bank, clinic_with, reported,
     run::{go_on, hand_in, take_up},
     set::Asks,
+    words,
 };
 use crate::{
     browser::{address::Address, clock, scroll},
@@ -78,7 +79,7 @@ pub fn AssignmentScreen(
                 <Notice tone=Tone::Attention>
                     <p data-test="refused">{refusal.to_string()}</p>
                 </Notice>
-                {(refusal == Refusal::OtherBank).then(|| view! { <PackNeeded code=now.taken.code /> })}
+                {(refusal == Refusal::OtherBank).then(|| view! { <PackNeeded code=now.taken.code missing=words::FROM_INSTRUCTOR /> })}
             </Page>
         }
         .into_any(),

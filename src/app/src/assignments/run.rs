@@ -4,6 +4,7 @@ use super::{clinic_with, given, graders, words};
 use crate::{
     browser::clock,
     log::OpenLog,
+    packs,
     place::{ClassPlace, FormSide, Place},
     questions,
 };
@@ -26,7 +27,7 @@ pub fn take_up(log: OpenLog, assignment: &Assignment, seat: Seat, attempt: u8) {
     log.append(What::AssignmentTaken(AssignmentTaken {
         run,
         assignment: words::id(assignment),
-        code: assignment.letters(),
+        code: packs::code(assignment),
         seat: seat.0,
         attempt,
         title: assignment.name(),

@@ -63,7 +63,7 @@ pub fn SetScreen(
                 <Notice tone=Tone::Attention>
                     <p data-test="refused">{refusal.to_string()}</p>
                 </Notice>
-                {(refusal == Refusal::OtherBank).then(|| view! { <PackNeeded code /> })}
+                {(refusal == Refusal::OtherBank).then(|| view! { <PackNeeded code missing=words::FROM_INSTRUCTOR /> })}
             </Page>
         }
         .into_any(),

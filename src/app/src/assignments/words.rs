@@ -10,9 +10,17 @@ use clinic::{mixing::steps_of, numbers::exercises::Family as Exercises};
 use record::Moment;
 use study::families;
 
+/// What a student is told before packs that an assignment needs and this device has not.
+pub const FROM_INSTRUCTOR: &str = "It was set with a pack that your instructor has to give you:";
+
 /// What tells an assignment from others, as it stands in places and the record.
 pub fn id(assignment: &Assignment) -> String {
-    format!("{:08x}", assignment.id())
+    id_of(assignment.id())
+}
+
+/// The same from the number that codes carry.
+pub fn id_of(number: u32) -> String {
+    format!("{number:08x}")
 }
 
 /// A day in words.

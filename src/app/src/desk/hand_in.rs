@@ -5,7 +5,7 @@ use super::{
     kept,
 };
 use crate::{
-    assignments::{clinic_with, id},
+    assignments::{clinic_with, id, id_of},
     parts::{
         notice::{Notice, Tone},
         page::Page,
@@ -15,6 +15,7 @@ use crate::{
 use class::{
     assignment::Assignment,
     handin::{HandIn, Outcome},
+    refusal::Refusal,
 };
 use clinic::Clinic;
 use leptos::{prelude::*, task::spawn_local};
@@ -70,23 +71,16 @@ fn sought(code: &str) -> Result<(Assignment, Clinic), String> {
 }
 
 fn set_here(code: &str) -> Result<Assignment, String> {
-    let sets = kept::sets().map_err(|fault| fault.to_string())?;
-    let known = sets.into_iter().filter_map(|set| set.assignment.ok());
     match HandIn::read(code) {
-        Ok(hand_in) => {
-            let mut known = known;
-            known
-                .find(|it| it.id() == hand_in.assignment)
-                .ok_or_else(|| {
-                    "This is handed in to an assignment that was not set on this device. If you are the student: send this link to your instructor.".to_owned()
-                })
-        }
+        Ok(hand_in) => match kept::set(&id_of(hand_in.assignment)) {
+            Some(set) => set.assignment.map_err(|fault| fault.to_string()),
+            None => Err("This is handed in to an assignment that was not set on this device. If you are the student: send this link to your instructor.".to_owned()),
+        },
         // A part says nothing of what it is a part of: the latest is tried.
-        Err(class::refusal::Refusal::Foreign) => {
-            let mut known = known;
-            known
-                .next()
-                .ok_or_else(|| class::refusal::Refusal::Foreign.to_string())
+        Err(Refusal::Foreign) => {
+            let sets = kept::sets().map_err(|fault| fault.to_string())?;
+            let mut known = sets.into_iter().filter_map(|set| set.assignment.ok());
+            known.next().ok_or_else(|| Refusal::Foreign.to_string())
         }
         Err(refusal) => Err(refusal.to_string()),
     }

@@ -6,6 +6,7 @@ use super::sealed::{self, Unread};
 use crate::{
     assignments::{bank, id},
     browser::storage::BrowserStore,
+    packs,
 };
 use class::{
     assignment::Assignment,
@@ -49,7 +50,7 @@ impl fmt::Display for Fault {
                 "This was kept by a newer version of this page. Reload the page to get it.",
             ),
             Self::Assignment(Refusal::OtherBank) => f.write_str(
-                "This was set from another state of the lessons than the one on this device now. Its cases cannot be drawn again here, so hand-ins to it cannot be graded. Set it again.",
+                "This was set with other lessons than those in use on this device now: with another pack, or from an earlier state of the site. Its tasks cannot be drawn again here, so hand-ins to it cannot be graded. Put the pack in use that it was set with, or set it again.",
             ),
             Self::Assignment(refusal) => refusal.fmt(f),
         }
@@ -80,6 +81,17 @@ pub struct Set {
     pub made: i64,
     /// What was set, or why it cannot be read.
     pub assignment: Result<Assignment, Fault>,
+    /// What its link stands for, with the packs that it needs; none where that
+    /// cannot be read either.
+    pub code: Option<String>,
+}
+
+impl Set {
+    /// The code, where other packs may make it readable.
+    pub fn needs_packs(&self) -> Option<String> {
+        let other = self.assignment == Err(Fault::Assignment(Refusal::OtherBank));
+        self.code.clone().filter(|_| other)
+    }
 }
 
 /// All that were set, the latest first.
@@ -94,26 +106,32 @@ pub fn sets() -> Result<Vec<Set>, Fault> {
 /// One that was set; none where nothing is kept of it.
 pub fn set(id: &str) -> Option<Set> {
     let text = BrowserStore.get(&format!("{SET}{id}")).ok()??;
-    let read = || -> Result<(i64, Result<Assignment, Fault>), Fault> {
-        let lines = sealed::open(&text)?;
-        let [made, letters] = &lines[..] else {
-            return Err(Fault::Damaged);
-        };
-        let assignment = Assignment::read(letters, bank().version).map_err(Fault::Assignment);
-        Ok((made.parse().map_err(|_| Fault::Damaged)?, assignment))
-    };
-    let (made, assignment) = read().unwrap_or_else(|fault| (0, Err(fault)));
-    Some(Set {
+    let unread = |fault| Set {
         id: id.to_owned(),
-        made,
-        assignment,
+        made: 0,
+        assignment: Err(fault),
+        code: None,
+    };
+    Some(opened(id, &text).unwrap_or_else(unread))
+}
+
+fn opened(id: &str, text: &str) -> Result<Set, Fault> {
+    let lines = sealed::open(text)?;
+    let [made, code] = &lines[..] else {
+        return Err(Fault::Damaged);
+    };
+    Ok(Set {
+        id: id.to_owned(),
+        made: made.parse().map_err(|_| Fault::Damaged)?,
+        assignment: Assignment::read(code, bank().version).map_err(Fault::Assignment),
+        code: Some(code.clone()),
     })
 }
 
-/// Keeps an assignment that is set now, and gives its id.
+/// Keeps an assignment that is set now, with the packs in use, and gives its id.
 pub fn keep_set(assignment: &Assignment, made: i64) -> Result<String, Fault> {
     let id = id(assignment);
-    let text = sealed::seal([made.to_string().as_str(), &assignment.letters()]);
+    let text = sealed::seal([made.to_string().as_str(), &packs::code(assignment)]);
     BrowserStore.put(&format!("{SET}{id}"), &text)?;
     Ok(id)
 }

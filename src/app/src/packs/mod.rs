@@ -37,7 +37,7 @@ pub use changes::LinesScreen;
 pub use file::FileScreen;
 pub use from::FromPack;
 pub use list::PacksScreen;
-pub use needed::{PackNeeded, set_prefix};
+pub use needed::{PackNeeded, code, set_prefix};
 pub use offered::OfferedScreen;
 pub use one::PackScreen;
 pub use open::{Opened, built_in, with_packs};

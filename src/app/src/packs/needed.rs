@@ -26,14 +26,26 @@ const TRIED: usize = 10;
 /// What the letters of an assignment that is set now stand after: with packs in
 /// use their names, `#/a/our-practice.3+other.1/`.
 pub fn set_prefix() -> String {
+    format!("{SET}{}", needed())
+}
+
+/// An assignment of this page in letters, with the packs that it needs: what its
+/// link stands for.
+pub fn code(assignment: &Assignment) -> String {
+    format!("{}{}", needed(), assignment.letters())
+}
+
+/// The packs in use, as a code names them.
+fn needed() -> String {
     let used = in_use().used();
-    if used.is_empty() {
-        return SET.to_owned();
-    }
-    let each = used
+    let each: Vec<String> = used
         .iter()
-        .map(|used| format!("{}.{}", used.origin.id, used.origin.version));
-    format!("{SET}{}/", each.collect::<Vec<_>>().join("+"))
+        .map(|used| format!("{}.{}", used.origin.id, used.origin.version))
+        .collect();
+    match each.join("+") {
+        none if none.is_empty() => none,
+        named => format!("{named}/"),
+    }
 }
 
 /// The packs that a link names before its code.
@@ -87,13 +99,15 @@ fn combination(code: &str) -> Option<Vec<Pack>> {
 pub fn PackNeeded(
     /// The code of the assignment as it came, with the packs it names.
     code: String,
+    /// What is said of packs that are not here, before they are listed.
+    missing: &'static str,
 ) -> impl IntoView {
     let found = combination(&code);
     let needs = needs(&code);
     let body = match found {
         Some(packs) => view! { <UseThese packs /> }.into_any(),
         None if needs.is_empty() => ().into_any(),
-        None => view! { <Missing needs /> }.into_any(),
+        None => view! { <Missing needs says=missing /> }.into_any(),
     };
     view! { <div data-test="pack-needed">{body}</div> }
 }
@@ -160,7 +174,7 @@ fn use_exactly(packs: &[Pack]) -> Result<(), String> {
 
 /// Packs that are not on this device as they are needed.
 #[component]
-fn Missing(needs: Vec<(String, u32)>) -> impl IntoView {
+fn Missing(needs: Vec<(String, u32)>, says: &'static str) -> impl IntoView {
     let then = Callback::new(|_: Pack| reopen());
     let lines = needs.into_iter().map(move |(id, version)| {
         let here = kept::one(&id).and_then(|kept| kept.pack.ok());
@@ -180,7 +194,7 @@ fn Missing(needs: Vec<(String, u32)>) -> impl IntoView {
     });
     view! {
         <Notice tone=Tone::Plain>
-            <p data-test="needs">"It was set with a pack that your instructor has to give you:"</p>
+            <p data-test="needs">{says}</p>
             <ul>{lines.collect_view()}</ul>
             <p>"Where the site does not have it, open its file here, then go on with the assignment."</p>
             <OpenFromFile then />

@@ -142,8 +142,15 @@ fn places(choices: &[Choice], answer: Option<&Answer>) -> Vec<u16> {
     keys.iter().filter_map(place).collect()
 }
 
-/// Of what kind a wrong answer is.
+/// Of what kind a wrong answer is: where one thing was to be taken, what was
+/// taken for it.
 fn wrong(question: &Question, answer: &Answer, verdict: &Verdict) -> Offered {
+    if let Answer::One(key) = answer
+        && let Some(choice) = question.form.choices().iter().find(|it| it.key == *key)
+    {
+        let id = format!("instead.{key}");
+        return Offered::outcome(&id, &choice.text, choice.standing, &choice.because);
+    }
     if verdict.harm {
         let hurt = "Something that could hurt somebody";
         return Offered::outcome("unsafe", hurt, Standing::Unsafe, "");

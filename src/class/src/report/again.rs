@@ -4,6 +4,7 @@
 //! list (common practice, no source).
 
 use super::item::ItemReport;
+use crate::task::Way;
 use std::rc::Rc;
 
 /// How many items of a competency are named.
@@ -14,6 +15,9 @@ const NAMED: usize = 3;
 pub struct CommonFault {
     /// The option.
     pub label: Rc<str>,
+    /// Whether it was offered, to be taken or left out; else it is what came of
+    /// what was done.
+    pub offered: bool,
     /// Whether it was left out rather than taken.
     pub left_out: bool,
     /// How many seats made it.
@@ -53,15 +57,25 @@ pub struct Topic {
 impl CommonFault {
     /// The fault in a sentence.
     pub fn words(&self) -> String {
-        let (seats, verb) = match (self.seats, self.left_out) {
-            (1, true) => ("1 seat".into(), "leaves out"),
-            (1, false) => ("1 seat".into(), "takes"),
-            (n, true) => (format!("{n} seats"), "leave out"),
-            (n, false) => (format!("{n} seats"), "take"),
+        let verb = match (self.offered, self.left_out, self.seats) {
+            (false, ..) => "",
+            (true, true, 1) => " leaves out",
+            (true, true, _) => " leave out",
+            (true, false, 1) => " takes",
+            (true, false, _) => " take",
         };
-        // Some labels are sentences, with their own stop.
-        let label = self.label.trim_end_matches('.');
-        format!("{seats} {verb}: {label}. {}", self.because)
+        let seats = match self.seats {
+            1 => "1 seat".to_owned(),
+            many => format!("{many} seats"),
+        };
+        // Some labels are sentences, with their own stop, inside quotes as well.
+        let said = self.label.trim_end_matches(['”', '’']);
+        let stop = if said.ends_with(['.', '?', '!']) {
+            ""
+        } else {
+            "."
+        };
+        format!("{seats}{verb}: {}{stop} {}", self.label, self.because)
             .trim_end()
             .into()
     }
@@ -120,6 +134,7 @@ fn fault(item: &ItemReport) -> Option<CommonFault> {
         .filter(|option| option.wrongly > 0)?;
     Some(CommonFault {
         label: most.label.clone(),
+        offered: item.way == Way::Options,
         left_out: 2 * most.left_out > most.wrongly,
         seats: most.wrongly,
         because: most.because.clone(),

@@ -1,6 +1,7 @@
 //! What is worth a look at an item, once a class is large enough to say so.
 
 use super::item::ItemReport;
+use crate::task::Way;
 use core::fmt;
 
 /// Something about an item.
@@ -35,7 +36,9 @@ impl Flag {
         if item.p < 0.25 {
             flags.push(Self::NearChance);
         }
-        let wrong = || item.options.iter().filter(|o| item.one && !o.fits);
+        // A kind of outcome was not offered, and is no worse for being rare.
+        let compete = item.one && item.way == Way::Options;
+        let wrong = || item.options.iter().filter(|o| compete && !o.fits);
         let draws = wrong().find(|o| o.r.is_some_and(|r| r >= 0.15));
         match (item.r, draws) {
             (Some(r), Some(option)) if r < 0.0 => {

@@ -6,6 +6,7 @@ use super::options::{OptionReport, Tally};
 use super::scores::real;
 use super::work::{Line, Standing};
 use crate::handin::{Cell, Column, Mark};
+use crate::task::Way;
 use std::rc::Rc;
 
 /// What may be said of an item, by how many seats were asked.
@@ -54,6 +55,8 @@ pub struct ItemReport {
     pub competency: Rc<str>,
     /// Whether one option is the whole answer.
     pub one: bool,
+    /// How it is answered.
+    pub way: Way,
     /// Whether every seat was asked it, so that it counts in the reliability.
     pub common: bool,
     /// What may be said of it.
@@ -132,6 +135,7 @@ impl ItemReport {
             name: column.name.clone(),
             competency: column.competency.clone(),
             one: column.one,
+            way: column.way,
             common,
             gate: Gate::of(asked),
             asked,

@@ -229,8 +229,29 @@ async fn from_writing_to_report(look: Look, by: By) -> Result<()> {
     at(&desk, &format!("#/class/report/{:08x}", set.id())).await?;
     desk.see(&hook("report")).await?;
     desk.see(&hook(&format!("seat-{SEAT}"))).await?;
+    out_of_use_and_back(&desk, by, &set, &played).await?;
     ensure!(desk.complaints().await?.is_empty());
     desk.quit().await
+}
+
+/// Without the pack a report cannot be worked out; the desk says so, whatever
+/// way it is come to, and has the pack at hand.
+async fn out_of_use_and_back(desk: &Page, by: By, set: &Assignment, played: &str) -> Result<()> {
+    at(desk, &format!("#/class/write/{PACK}")).await?;
+    by.take(desk, &hook("use-pack-not")).await?;
+    desk.see(&hook("use-pack")).await?;
+    desk.go(played).await?;
+    desk.reload().await?;
+    desk.ready().await?;
+    desk.read(&hook("hand-in-said"), "with another pack")
+        .await?;
+    at(desk, &format!("#/class/report/{:08x}", set.id())).await?;
+    desk.read(&hook("set-fault"), "with another pack").await?;
+    desk.read(&hook("needs"), "“Our practice”, version 1")
+        .await?;
+    desk.assert_accessible("a report that needs a pack").await?;
+    by.take(desk, &hook("use-needed")).await?;
+    desk.see(&hook(&format!("seat-{SEAT}"))).await
 }
 
 #[tokio::test]

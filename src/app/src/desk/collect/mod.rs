@@ -5,18 +5,8 @@ mod outcomes;
 mod reader;
 mod scanner;
 
-use super::{
-    grading::Progress,
-    kept,
-    way::{Unreadable, Ways},
-};
-use crate::{
-    assignments::clinic_with,
-    browser::files,
-    parts::page::Page,
-    place::{ClassPlace, Place},
-    shell::NotHere,
-};
+use super::{grading::Progress, way::of_set};
+use crate::{assignments::clinic_with, browser::files, place::ClassPlace};
 use class::handin::SELF_REPORTED;
 use leptos::prelude::*;
 use outcomes::Outcomes;
@@ -29,34 +19,17 @@ pub fn CollectScreen(
     /// The id of the assignment.
     id: String,
 ) -> impl IntoView {
-    let Some(set) = kept::set(&id) else {
-        return view! { <NotHere what="assignment" /> }.into_any();
-    };
-    let here = ClassPlace::Collect(id.clone());
-    let up = Place::Class(ClassPlace::Desk).fragment();
-    let ready = set
-        .assignment
-        .map_err(|fault| fault.to_string())
-        .and_then(|assignment| {
-            clinic_with(assignment.card.as_deref()).map(|clinic| (assignment, clinic))
-        });
-    match ready {
-        Ok((assignment, clinic)) => {
-            let title = assignment.name();
-            let reader = Reader::new(id.clone(), assignment, Rc::new(clinic));
-            view! {
-                <Page title over="Class" up>
-                    <Ways id here />
-                    <p class="hint prose" data-test="self-reported">{SELF_REPORTED}</p>
-                    <Ingoing reader />
-                    <Progress going=reader.going doing="Reading hand-ins" />
-                    <Outcomes reader />
-                </Page>
-            }
-            .into_any()
-        }
-        Err(says) => view! { <Unreadable says=says /> }.into_any(),
-    }
+    of_set(id.clone(), ClassPlace::Collect(id.clone()), |assignment| {
+        let clinic = clinic_with(assignment.card.as_deref())?;
+        let reader = Reader::new(id, assignment, Rc::new(clinic));
+        let body = view! {
+            <p class="hint prose" data-test="self-reported">{SELF_REPORTED}</p>
+            <Ingoing reader />
+            <Progress going=reader.going doing="Reading hand-ins" />
+            <Outcomes reader />
+        };
+        Ok(body.into_any())
+    })
 }
 
 /// The ways in.

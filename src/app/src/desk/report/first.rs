@@ -20,7 +20,7 @@ pub fn First(
             let fault = again.fault.as_ref().map(|fault| view! { <p class="dk-fault">{fault.words()}</p> });
             Some(view! {
                 <li>
-                    {item.name.to_string()} ", task " {item.place + 1} ": " {item.right} " of " {item.asked} " right"
+                    {item.name.to_string()} " (task " {item.place + 1} "): " {item.right} " of " {item.asked} " right"
                     {fault}
                 </li>
             })

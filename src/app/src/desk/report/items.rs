@@ -1,6 +1,6 @@
 //! Items: how hard, how far they go with the others, and who takes what.
 
-use super::{Worked, competency, per_cent};
+use super::{Worked, competency, figure, per_cent, with_interval};
 use crate::parts::{fold::Fold, more::More};
 use class::report::{Gate, ItemReport, OptionReport};
 use leptos::prelude::*;
@@ -77,7 +77,10 @@ pub fn Items(
             <p class="hint">
                 "Difficulty is the share that had it right: the higher, the easier. r is the correlation with the score on the other items that every seat was asked, with its 95 per cent interval."
             </p>
-            {folds}
+            <div class="dk-who-takes">
+                <h3>"Who takes what"</h3>
+                {folds}
+            </div>
         </section>
     }
 }
@@ -91,11 +94,10 @@ fn row(item: &ItemReport) -> impl IntoView + use<> {
     };
     let r = match (counts, item.r, item.r_interval) {
         (true, ..) | (_, None, _) => "–".to_owned(),
-        (_, Some(r), Some((low, high))) => format!("{r:.2} ({low:.2} to {high:.2})"),
-        (_, Some(r), None) => format!("{r:.2}"),
+        (_, Some(r), interval) => with_interval(r, interval),
     };
     let d27 = item.d27.filter(|_| !counts);
-    let d27 = d27.map_or_else(|| "–".to_owned(), |d| format!("{d:.2}"));
+    let d27 = d27.map_or_else(|| "–".to_owned(), |d| figure(d, 2));
     let quiet = if item.gate == Gate::Full {
         ""
     } else {
@@ -110,7 +112,7 @@ fn row(item: &ItemReport) -> impl IntoView + use<> {
     view! {
         <tr data-test="item">
             <td>{item.place + 1}</td>
-            <th scope="row">{item.name.to_string()}</th>
+            <th scope="row" class="dk-item">{item.name.to_string()}</th>
             <td class="dk-words">{competency(&item.competency)}</td>
             <td>{item.right} " of " {item.asked}</td>
             <td>{difficulty}</td>
@@ -140,9 +142,7 @@ fn options(item: &ItemReport) -> impl IntoView + use<> {
                 (true, true) => "right for some",
                 _ => "wrong",
             };
-            let r = option
-                .r
-                .map_or_else(|| "–".to_owned(), |r| format!("{r:.2}"));
+            let r = option.r.map_or_else(|| "–".to_owned(), |r| figure(r, 2));
             view! {
                 <tr>
                     <th scope="row">{option.label.to_string()}</th>
@@ -156,8 +156,8 @@ fn options(item: &ItemReport) -> impl IntoView + use<> {
             }
         })
         .collect();
-    let title = format!("Who takes what: {}, task {}", item.name, item.place + 1);
-    let label = title.clone();
+    let title = format!("{} (task {})", item.name, item.place + 1);
+    let label = format!("Who takes what: {title}");
     view! {
         <Fold title test="options">
             <div class="table-frame" tabindex="0" role="region" aria-label=label>

@@ -10,17 +10,15 @@ mod trust;
 use super::{
     grading::{self, Going, Progress},
     kept,
-    way::{Unreadable, Ways},
+    way::of_set,
 };
 use crate::{
     assignments::clinic_with,
     parts::{
         choice::{Choice, Choosable},
         notice::{Notice, Tone},
-        page::Page,
     },
-    place::{ClassPlace, Place},
-    shell::NotHere,
+    place::ClassPlace,
     taught::catalogue,
 };
 use class::{
@@ -50,22 +48,13 @@ pub fn ReportScreen(
     /// The id of the assignment.
     id: String,
 ) -> impl IntoView {
-    let Some(set) = kept::set(&id) else {
-        return view! { <NotHere what="assignment" /> }.into_any();
-    };
-    let here = ClassPlace::Report(id.clone());
-    let up = Place::Class(ClassPlace::Desk).fragment();
-    match set.assignment {
-        Ok(assignment) => view! {
-            <Page title=assignment.name() over="Class" up>
-                <Ways id=id.clone() here />
-                <p class="hint prose" data-test="self-reported">{SELF_REPORTED}</p>
-                <Working id assignment />
-            </Page>
-        }
-        .into_any(),
-        Err(fault) => view! { <Unreadable says={fault.to_string()} /> }.into_any(),
-    }
+    of_set(id.clone(), ClassPlace::Report(id.clone()), |assignment| {
+        let body = view! {
+            <p class="hint prose dk-reported" data-test="self-reported">{SELF_REPORTED}</p>
+            <Working id assignment />
+        };
+        Ok(body.into_any())
+    })
 }
 
 /// Works the report out, and shows it.
@@ -212,4 +201,39 @@ pub fn competency(id: &str) -> String {
 /// A share as per cent, without digits after the point.
 pub fn per_cent(share: f64) -> String {
     format!("{:.0} %", share * 100.0)
+}
+
+/// A number with so many digits after the point. What rounds to nothing has no sign.
+pub fn figure(value: f64, digits: usize) -> String {
+    let text = format!("{value:.digits$}");
+    match text.strip_prefix('-') {
+        Some(size) if size.bytes().any(|b| matches!(b, b'1'..=b'9')) => format!("−{size}"),
+        Some(size) => size.to_owned(),
+        None => text,
+    }
+}
+
+/// A number with its interval, where it has one.
+pub fn with_interval(value: f64, interval: Option<(f64, f64)>) -> String {
+    let value = figure(value, 2);
+    match interval {
+        Some((low, high)) => format!("{value} ({} to {})", figure(low, 2), figure(high, 2)),
+        None => value,
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::{figure, with_interval};
+
+    #[test]
+    fn what_rounds_to_nothing_has_no_sign() {
+        assert_eq!(figure(-0.004, 2), "0.00");
+        assert_eq!(figure(-0.006, 2), "−0.01");
+        assert_eq!(figure(0.5, 1), "0.5");
+        assert_eq!(
+            with_interval(0.4, Some((-0.001, 0.69))),
+            "0.40 (0.00 to 0.69)"
+        );
+    }
 }

@@ -1,6 +1,6 @@
 //! How far the numbers can be trusted: reliability and consistency.
 
-use super::{Worked, per_cent};
+use super::{Worked, figure, per_cent, with_interval};
 use class::report::{Missing, Reliability, Report, Told};
 use leptos::prelude::*;
 use std::rc::Rc;
@@ -52,9 +52,9 @@ fn lines(report: &Report) -> Vec<Line> {
         "Same verdict twice",
         told(consistency.map(|c| {
             format!(
-                "{} (beyond chance: kappa {:.2})",
+                "{} (beyond chance: kappa {})",
                 per_cent(c.agreement),
-                c.kappa
+                figure(c.kappa, 2)
             )
         })),
         "The share of seats that would pass or fail alike if they did it again. Method: Hanson and Brennan.",
@@ -80,7 +80,7 @@ fn lines(report: &Report) -> Vec<Line> {
     }
     lines.push((
         "Dependability about the pass mark",
-        told(report.dependability.map(|phi| format!("{phi:.2}"))),
+        told(report.dependability.map(|phi| figure(phi, 2))),
         "How sure it is on which side of the mark a seat is; 1 is certain. Method: Brennan and Kane.",
     ));
     lines
@@ -92,10 +92,7 @@ fn reliability(told_of: Told<Reliability>) -> Vec<Line> {
         Ok(it) => vec![
             (
                 "Reliability",
-                format!(
-                    "{:.2} ({:.2} to {:.2})",
-                    it.alpha, it.interval.0, it.interval.1
-                ),
+                with_interval(it.alpha, Some(it.interval)),
                 meaning,
             ),
             (
