@@ -16,7 +16,7 @@ use crate::{
     log::log,
     packs::FromPack,
     parts::{
-        assigned::BackToAssignment,
+        assigned::{BackToAssignment, belongs_to},
         notice::{Notice, Tone},
         page::Page,
     },
@@ -33,8 +33,9 @@ pub fn Debrief(
 ) -> impl IntoView {
     let case = play.case();
     let count = case.decisions.len();
+    let (over, up) = belongs_to(play.id(), "Cases", &Place::Cases);
     view! {
-        <Page title="The visit, looked back on" over="Cases" up=Place::Cases.fragment()>
+        <Page title="The visit, looked back on" over up>
             <div class="debrief" data-test="debrief">
                 <p class="case-title">{case.title.clone()} <CardNote /></p>
                 <FromPack kind="case" id=case.frame.as_str() />

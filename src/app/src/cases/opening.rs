@@ -1,7 +1,13 @@
 //! Who comes, before anything is asked.
 
 use super::{play::Play, tooth::ToothPlace};
-use crate::{cards::WithCard, packs::FromPack, parts::page::Page, place::Place, taught::catalogue};
+use crate::{
+    cards::WithCard,
+    packs::FromPack,
+    parts::{assigned::belongs_to, page::Page},
+    place::Place,
+    taught::catalogue,
+};
 use leptos::prelude::*;
 
 /// The opening of a case.
@@ -12,8 +18,9 @@ pub fn Opening(
 ) -> impl IntoView {
     let case = play.case();
     let booked = catalogue().procedure(&case.booked);
+    let (over, up) = belongs_to(play.id(), "Cases", &Place::Cases);
     view! {
-        <Page title=case.title.clone() over="Cases" up=Place::Cases.fragment()>
+        <Page title=case.title.clone() over up>
             <FromPack kind="case" id=case.frame.as_str() />
             <div class="patient-card" data-test="patient">
                 <p class="patient-age">{format!("A patient of {} years.", case.age)}</p>

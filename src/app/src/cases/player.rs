@@ -7,6 +7,7 @@ use super::{
 use crate::{
     browser::{focus, scroll},
     cards::CardNote,
+    parts::assigned::belongs_to,
     place::Place,
 };
 use clinic::case::Case;
@@ -57,10 +58,11 @@ pub fn Visit(
 ) -> impl IntoView {
     let (case, asked) = (play.case(), play.asked(at));
     document().set_title(&format!("{} · {} · Trayward", asked.name, case.title));
+    let (over, up) = belongs_to(play.id(), "Cases", &Place::Cases);
     view! {
         <article class="page case" data-test=format!("decision-{}", asked.id)>
             <header class="case-head">
-                <a class="page-up" href=Place::Cases.fragment() data-test="up">"Cases"</a>
+                <a class="page-up" href=up data-test="up">{over}</a>
                 <Sheets play at />
                 <p class="case-title"><CardNote /></p>
                 <Progress part=asked.part() />

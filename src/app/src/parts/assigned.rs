@@ -1,4 +1,4 @@
-//! The way back from a task to the assignment it belongs to.
+//! The ways back from a task to the assignment it belongs to.
 
 use crate::{
     log::log,
@@ -32,4 +32,14 @@ pub fn BackToAssignment(
             </div>
         }
     })
+}
+
+/// What a screen of a sitting belongs to: the assignment that it is a task of, or
+/// else the place that is named. Its label, and the fragment that leads there.
+pub fn belongs_to(sitting: Option<SittingId>, label: &str, place: &Place) -> (String, String) {
+    let found = sitting.and_then(|id| log().look(|events| folds::assigned(events, id)));
+    match found {
+        Some((id, title)) => (title, Place::Class(ClassPlace::Assignment(id)).fragment()),
+        None => (label.to_owned(), place.fragment()),
+    }
 }

@@ -4,7 +4,7 @@ use super::{run::Run, time};
 use crate::{
     browser::clock,
     parts::{
-        assigned::BackToAssignment,
+        assigned::{BackToAssignment, belongs_to},
         icon::{Icon, icon},
         page::Page,
     },
@@ -64,8 +64,9 @@ pub fn Result(
     let list: Vec<_> = (0..form.begun.questions.len())
         .map(|at| question(run, &form, at))
         .collect();
+    let (over, up) = belongs_to(Some(run.id), "Practice forms", &Place::Forms(String::new()));
     view! {
-        <Page title="The result" over="Practice forms" up=Place::Forms(String::new()).fragment()>
+        <Page title="The result" over up>
             <div class="prose" data-test="result">{words}</div>
             {time::closed(&form).map(|words| view! { <p data-test="ran-out">{words}</p> })}
             <BackToAssignment sitting=Some(run.id) />

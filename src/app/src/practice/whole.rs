@@ -5,7 +5,7 @@ use crate::{
     browser::focus,
     parts::{
         announce::announcer,
-        assigned::BackToAssignment,
+        assigned::{BackToAssignment, belongs_to},
         notice::{Notice, Tone},
         page::Page,
     },
@@ -34,8 +34,9 @@ pub fn Whole(
             run.finish();
         }
     };
+    let (over, up) = belongs_to(Some(run.id), "Practice forms", &Place::Forms(String::new()));
     view! {
-        <Page title="The whole form" over="Practice forms" up=Place::Forms(String::new()).fragment()>
+        <Page title="The whole form" over up>
             <p class="lead" data-test="form-state">
                 {answered} " of " {asked} " answered, " {flagged} " flagged."
             </p>
@@ -112,8 +113,9 @@ pub fn Paused(
     run: Run,
 ) -> impl IntoView {
     focus::heading();
+    let (over, up) = belongs_to(Some(run.id), "Practice forms", &Place::Forms(String::new()));
     view! {
-        <Page title="Paused" over="Practice forms" up=Place::Forms(String::new()).fragment()>
+        <Page title="Paused" over up>
             <p class="lead" data-test="paused">
                 "No time runs. Nothing is lost, even when you close the page. The result will say that there was a pause."
             </p>

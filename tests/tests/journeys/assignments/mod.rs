@@ -152,10 +152,12 @@ async fn task(page: &Page, by: By, taught: &Taught, set: &Assignment, slot: &Slo
     match &*slot.task {
         Task::Case(order) => {
             let case = cases::case(&taught.clinic, order, draw.seed).context("no case")?;
+            page.read(&hook("up"), &set.name()).await?;
             play_from(page, &case, 0, by).await
         }
         Task::Reading => {
             let tray = taught.clinic.tray_reading(draw.seed).context("no tray")?;
+            page.read(&hook("up"), &set.name()).await?;
             kinds::read_tray(page, by, &tray.decisions).await
         }
         Task::Mix { material, usage } => {

@@ -5,7 +5,12 @@ mod ask;
 mod seen;
 mod sitting;
 
-use crate::{parts::page::Page, place::Place, shell::NotHere, taught::standard};
+use crate::{
+    parts::{assigned::belongs_to, page::Page},
+    place::Place,
+    shell::NotHere,
+    taught::standard,
+};
 use ask::Ask;
 use leptos::prelude::*;
 use seen::Seen;
@@ -33,8 +38,9 @@ pub fn ReadingExerciseScreen(
         Some(at) => view! { <Ask sitting at /> }.into_any(),
         None => view! { <Seen sitting /> }.into_any(),
     };
+    let (over, up) = belongs_to(sitting.id(), "Reading a tray", &Place::Reading(Vec::new()));
     view! {
-        <Page title="A tray to be read" over="Reading a tray" up=Place::Reading(Vec::new()).fragment()>
+        <Page title="A tray to be read" over up>
             {shown}
         </Page>
     }
