@@ -75,6 +75,21 @@ impl Page {
             .with_context(|| format!("{css} cannot be typed into."))
     }
 
+    /// Puts a text into a field at once, as pasting does.
+    ///
+    /// # Errors
+    /// When the field is not there in time.
+    pub async fn paste(&self, css: &str, text: &str) -> Result<()> {
+        self.see(css).await?;
+        let (css, text) = (json!(css), json!(text));
+        self.run(&format!(
+            "const field = document.querySelector({css}); field.value = {text};
+             field.dispatchEvent(new Event('input', {{ bubbles: true }}));"
+        ))
+        .await
+        .map(drop)
+    }
+
     /// Gives a file to a file field.
     ///
     /// # Errors

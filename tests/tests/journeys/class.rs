@@ -37,17 +37,6 @@ pub async fn choose(page: &Page, list: &str, value: &str) -> Result<()> {
     Ok(())
 }
 
-/// Puts a text into a field at once, as pasting does.
-pub async fn paste(page: &Page, field: &str, text: &str) -> Result<()> {
-    let (field, text) = (json!(hook(field)), json!(text));
-    page.run(&format!(
-        "const field = document.querySelector({field}); field.value = {text};
-         field.dispatchEvent(new Event('input', {{ bubbles: true }}));"
-    ))
-    .await?;
-    Ok(())
-}
-
 /// The link that is shown.
 pub async fn link(page: &Page) -> Result<String> {
     page.see(&hook("link")).await?;
@@ -182,7 +171,7 @@ async fn a_class_of_thirty_is_set_taken_collected_and_reported() -> Result<()> {
     desk.go(&site.url(&format!("#/class/collect/{:08x}", set.id())))
         .await?;
     desk.see(&hook("hand-in-lines")).await?;
-    paste(&desk, "hand-in-lines", &all.join("\n")).await?;
+    desk.paste(&hook("hand-in-lines"), &all.join("\n")).await?;
     By::Tap.take(&desk, &hook("read-lines")).await?;
     desk.read(
         &hook("tally"),

@@ -13,7 +13,7 @@ use clinic::case::Decision;
 use trayward_tests::browser::{Look, Page, Profile, Site, hook};
 use trayward_tests::class::{alike, asked, cases_of, clinic, hand_in, keep};
 
-use crate::{class::paste, visit::By};
+use crate::visit::By;
 
 /// A class: what is the matter with it, its seats, and which decisions a seat fails.
 type Class = (Missing, u16, fn(u16, usize) -> bool);
@@ -80,7 +80,8 @@ async fn where_a_number_would_say_nothing_words_stand() -> Result<()> {
             page.go(&site.url(&format!("#/class/collect/{:08x}", set.id())))
                 .await?;
             page.see(&hook("hand-in-lines")).await?;
-            paste(&page, "hand-in-lines", &lines.join("\n")).await?;
+            page.paste(&hook("hand-in-lines"), &lines.join("\n"))
+                .await?;
             By::Tap.take(&page, &hook("read-lines")).await?;
             page.read(&hook("tally"), &format!("{seats} accepted"))
                 .await?;

@@ -18,15 +18,8 @@ use std::collections::BTreeMap;
 
 /// The seed of the next patient of a frame: the first that was not begun.
 pub fn next_seed(events: &[Event], frame: &str) -> u64 {
-    let begun = folds::under_way(events);
-    let finished = folds::finished_cases(events);
-    let seeds = begun.iter().map(|it| (&it.case, it.seed));
-    let seeds = seeds.chain(finished.iter().map(|it| (&it.case, it.seed)));
-    let last = seeds
-        .filter(|(case, _)| *case == frame)
-        .map(|(_, seed)| seed)
-        .max();
-    last.map_or(1, |last| last.saturating_add(1))
+    let mut all = Done::by_frame(events);
+    all.remove(frame).unwrap_or_default().next
 }
 
 /// What was done of a frame.

@@ -25,7 +25,7 @@ use trayward_tests::browser::{Look, Page, Site, hook};
 use trayward_tests::class::bank;
 
 use crate::{
-    class::{choose, link, paste},
+    class::{choose, link},
     visit::{By, clinic, play_from},
 };
 
@@ -224,7 +224,7 @@ async fn every_kind(by: By, student: Look) -> Result<()> {
     desk.go(&site.url(&format!("#/class/collect/{:08x}", set.id())))
         .await?;
     desk.see(&hook("hand-in-lines")).await?;
-    paste(&desk, "hand-in-lines", &handed).await?;
+    desk.paste(&hook("hand-in-lines"), &handed).await?;
     by.take(&desk, &hook("read-lines")).await?;
     with_questions(&desk, &hook("tally")).await?;
     desk.read(&hook("tally"), "Read 1: 1 accepted.").await?;

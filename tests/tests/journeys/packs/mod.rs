@@ -23,7 +23,7 @@ use trayward_tests::browser::{Look, Page, Site, hook};
 use trayward_tests::class::bank;
 
 use crate::{
-    class::{choose, paste, play, set},
+    class::{choose, play, set},
     visit::By,
 };
 
@@ -104,9 +104,8 @@ async fn write(page: &Page, by: By) -> Result<()> {
         .context("the slip")?;
     page.read(&hook("pack-place"), &format!("Line {},", line + 1))
         .await?;
-    paste(
-        page,
-        "pack-text",
+    page.paste(
+        &hook("pack-text"),
         &text.replace("patient-car\"", "patient-care\""),
     )
     .await?;
@@ -223,7 +222,7 @@ async fn from_writing_to_report(look: Look, by: By) -> Result<()> {
 
     at(&desk, &format!("#/class/collect/{:08x}", set.id())).await?;
     desk.see(&hook("hand-in-lines")).await?;
-    paste(&desk, "hand-in-lines", &played).await?;
+    desk.paste(&hook("hand-in-lines"), &played).await?;
     by.take(&desk, &hook("read-lines")).await?;
     desk.read(&hook("tally"), "1 accepted").await?;
     at(&desk, &format!("#/class/report/{:08x}", set.id())).await?;

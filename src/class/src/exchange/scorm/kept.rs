@@ -104,6 +104,12 @@ mod tests {
         }
 
         #[test]
+        fn anything_is_read_or_refused(text in ".{0,60}", near in "[0-9A-Z;,]{0,200}") {
+            let _ = Kept::read(&text);
+            let _ = Kept::read(&near);
+        }
+
+        #[test]
         fn a_torn_list_keeps_what_was_answered(tail in "[ -~]{0,20}") {
             let hand_in = hand_in(&[&[true, false]]);
             let kept = Kept::read(&format!("{};{tail}", hand_in.letters()));
