@@ -215,10 +215,6 @@ impl Grader for CaseGrader {
                 standing,
                 per_cent,
                 taken: asked.taken(&response.answer),
-                places: match asked.decision.form {
-                    Form::Order(_) => Places::Ordered,
-                    _ => Places::Chosen,
-                },
                 said: asked.said(&response.answer),
             })
         })
@@ -263,6 +259,10 @@ fn item(decision: &Decision) -> Rc<Item> {
         way: match decision.form {
             Form::Number(_) => Way::Typed,
             _ => Way::Options,
+        },
+        places: match decision.form {
+            Form::Order(_) => Places::Ordered,
+            _ => Places::Chosen,
         },
         offered: decision.choices.iter().map(offered).collect(),
     })

@@ -115,6 +115,7 @@ impl Drawn {
             competency: COMPETENCY.into(),
             one: false,
             way: Way::Outcome,
+            places: Places::Chosen,
             offered,
         };
         (item, taken)
@@ -188,7 +189,6 @@ impl Grader for MixGrader {
             standing: verdict.as_ref().map_or(Standing::Wrong, |it| it.standing),
             per_cent: verdict.as_ref().map_or(0, |it| it.marks),
             taken,
-            places: Places::Chosen,
             said: verdict.map(|it| it.cause.into()),
         })
     }

@@ -91,6 +91,7 @@ impl Grader for NumberGrader {
                 competency: exercise.competency.as_str().into(),
                 one: true,
                 way,
+                places: Places::Chosen,
                 offered,
             }),
             standing: if right {
@@ -100,7 +101,6 @@ impl Grader for NumberGrader {
             },
             per_cent: if right { 100 } else { 0 },
             taken,
-            places: Places::Chosen,
             said: typed.map(Into::into),
         })
     }

@@ -201,6 +201,8 @@ pub struct Item {
     pub one: bool,
     /// How it is answered.
     pub way: Way,
+    /// What the places in an answer by options say.
+    pub places: Places,
     /// The options in the order in which they were offered, or the kinds of
     /// outcome that there can be.
     pub offered: Vec<Offered>,
@@ -233,8 +235,6 @@ pub struct Graded {
     pub per_cent: u8,
     /// What of the offered was taken, by its places, in the order in which it was taken.
     pub taken: Vec<u16>,
-    /// What the places in the response say, where it has any.
-    pub places: Places,
     /// The answer in words, where it is no choice among the offered.
     pub said: Option<Rc<str>>,
 }

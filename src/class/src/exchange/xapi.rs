@@ -4,7 +4,7 @@
 
 use crate::assignment::Assignment;
 use crate::handin::{Cell, Column, Mark, Row, Table};
-use crate::task::Way;
+use crate::task::{Places, Way};
 use serde_json::{Value, json};
 
 /// What is done, by the names that the form's makers list (value from memory).
@@ -55,7 +55,11 @@ fn answered(actor: &Value, base: &str, column: &Column, cell: &Cell) -> Value {
             let choice = |o: &crate::handin::Choice| json!({ "id": &*o.id, "description": { "en": &*o.label } });
             definition["choices"] = column.options.iter().map(choice).collect();
             let ids: Vec<&str> = taken.iter().map(|option| &*option.id).collect();
-            ("choice", Some(ids.join("[,]")))
+            let kind = match column.places {
+                Places::Ordered => "sequencing",
+                Places::Chosen | Places::Paired { .. } => "choice",
+            };
+            (kind, Some(ids.join("[,]")))
         }
         Way::Number => ("numeric", said.map(ToOwned::to_owned)),
         Way::Typed => ("fill-in", said.map(ToOwned::to_owned)),

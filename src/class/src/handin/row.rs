@@ -2,7 +2,7 @@
 
 use super::HandIn;
 use crate::assignment::{Assignment, Seat, Slot};
-use crate::task::{Answer, Graded, Grader, Item, Offered, Response, TaskId, Way};
+use crate::task::{Answer, Graded, Grader, Item, Offered, Places, Response, TaskId, Way};
 use clinic::standing::Standing;
 use std::collections::HashMap;
 use std::rc::Rc;
@@ -126,6 +126,8 @@ pub struct Column {
     pub one: bool,
     /// How it is answered.
     pub way: Way,
+    /// What the places in an answer by options say.
+    pub places: Places,
     /// The options that were offered to anybody, in the order in which they were first seen.
     pub options: Vec<Choice>,
 }
@@ -236,6 +238,7 @@ impl Table {
             competency: item.competency.clone(),
             one: item.one,
             way: item.way,
+            places: item.places,
             options: Vec::new(),
         });
         self.placed.push(None);

@@ -82,16 +82,16 @@ pub fn graded(question: &Question, named: Named, alike: bool, answer: Option<&An
             competency: question.competency.as_str().into(),
             one: !(alike && several),
             way,
+            places: match &question.form {
+                Form::Order { .. } => Places::Ordered,
+                Form::Match { right, .. } => Places::Paired { right: right.len() },
+                _ => Places::Chosen,
+            },
             offered,
         }),
         standing: standing(verdict.as_ref()),
         per_cent: verdict.map_or(0, |it| it.per_cent),
         taken,
-        places: match &question.form {
-            Form::Order { .. } => Places::Ordered,
-            Form::Match { right, .. } => Places::Paired { right: right.len() },
-            _ => Places::Chosen,
-        },
         said,
     }
 }

@@ -4,7 +4,10 @@ use crate::made::assignment;
 use catalogue::Catalogue;
 use class::assignment::{Assignment, Seat, Set};
 use class::cases::{self, CaseGrader};
-use class::exchange::qti::{self, Question};
+use class::exchange::{
+    qti::{self, Question},
+    xapi,
+};
 use class::handin::{HandIn, Inbox, Outcome};
 use class::report::{Report, Tries};
 use class::task::{Answer, Draw, Grader, Order, Response, Task};
@@ -93,6 +96,46 @@ fn best_answers_of_every_seat_are_right_when_they_are_read() {
         let cells = &inbox.table().rows.last().expect("a row").cells;
         assert!(cells.iter().any(|c| !c.mark.right()));
     }
+}
+
+/// The kinds of interactions: xAPI 1.0.3, part 2, 2.4.4.1 (`sequencing`).
+#[test]
+fn an_order_is_stated_as_a_sequence_in_the_order_that_was_given() {
+    let clinic = clinic();
+    // A visit in which something is mixed.
+    let order = Order {
+        frame: Some("signs-that-do-not-settle".into()),
+        ..Order::default()
+    };
+    let set = Assignment {
+        tasks: vec![Set {
+            task: Task::Case(order),
+            times: 1,
+        }],
+        ..assignment(1)
+    };
+    let grader = CaseGrader::new(clinic.clone());
+    let mut inbox = Inbox::new(&set, &grader);
+    inbox.read(&best(&clinic, &set, 1).letters());
+    let text = xapi::statements(&set, inbox.table(), "https://practice.example.org/");
+    let all: Vec<serde_json::Value> = serde_json::from_str(&text).expect("JSON");
+    let slot = &set.slots()[0];
+    let Task::Case(order) = &*slot.task else {
+        panic!("a case comes first")
+    };
+    let case = cases::case(&clinic, order, set.seed(Seat(1), 0)).expect("a case");
+    let mut orders = 0;
+    for (decision, statement) in case.decisions.iter().zip(&all) {
+        let kind = &statement["object"]["definition"]["interactionType"];
+        let is_order = matches!(decision.form, Form::Order(_));
+        assert_eq!(kind == "sequencing", is_order, "{}", decision.id);
+        if is_order {
+            orders += 1;
+            let response = decision.best_answer().join("[,]");
+            assert_eq!(statement["result"]["response"], response);
+        }
+    }
+    assert!(orders > 0, "no order is asked for");
 }
 
 #[test]

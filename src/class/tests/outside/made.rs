@@ -44,6 +44,7 @@ fn item(number: usize, right: u16, harm: bool) -> Item {
         competency: ["mixing", "chairside"][number % 2].into(),
         one: true,
         way: Way::Options,
+        places: Places::Chosen,
         offered: (0..4).map(option).collect(),
     }
 }
@@ -80,7 +81,6 @@ impl Grader for Key {
             standing,
             per_cent: standing.per_cent(),
             taken,
-            places: Places::Chosen,
             said: None,
         })
     }

@@ -118,7 +118,7 @@ fn said(answer: &Answer, graded: &Graded) -> Option<Said> {
         Answer::Number(_) if graded.item.way == Way::Number => Said::Number(text()),
         Answer::Number(_) => Said::Typed(text()),
         Answer::Typed(typed) => Said::Typed(typed.clone()),
-        Answer::Options(taken) => match graded.places {
+        Answer::Options(taken) => match graded.item.places {
             Places::Paired { right } => {
                 let pairs = (0..).zip(taken.iter().copied());
                 let matched = pairs.filter(|(_, place)| usize::from(*place) < right);
@@ -177,12 +177,12 @@ mod tests {
                 competency: "q".into(),
                 one: true,
                 way,
+                places,
                 offered: offered.into(),
             }),
             standing: Standing::Wrong,
             per_cent: 0,
             taken: vec![1],
-            places,
             said: Some("36 mg".into()),
         };
         let response = Response {
