@@ -91,13 +91,22 @@ struct Drawn {
     asked: Vec<Asked>,
 }
 
+/// What came of an answer, as [`Graded`] has it.
+#[derive(Clone, Debug)]
+struct Judged {
+    standing: Standing,
+    per_cent: u8,
+    taken: Rc<[u16]>,
+    said: Option<Rc<str>>,
+}
+
 /// A decision, and what is known of answers to it.
 #[derive(Debug)]
 struct Asked {
     decision: Decision,
     item: Rc<Item>,
-    /// Standing and marks by what was answered; none for what cannot have been.
-    grades: HashMap<Answer, Option<(Standing, u8)>>,
+    /// What came of what was answered; none for what cannot have been.
+    grades: HashMap<Answer, Option<Judged>>,
 }
 
 impl Asked {
@@ -110,20 +119,30 @@ impl Asked {
     }
 
     /// The grade of an answer; none where it cannot have been given.
-    fn grade(&mut self, answer: &Answer) -> Option<(Standing, u8)> {
+    fn grade(&mut self, answer: &Answer) -> Option<Judged> {
         if *answer == Answer::Blank {
-            return Some((Standing::Wrong, 0));
+            return Some(Judged {
+                standing: Standing::Wrong,
+                per_cent: 0,
+                taken: Rc::default(),
+                said: None,
+            });
         }
         if let Some(known) = self.grades.get(answer) {
-            return *known;
+            return known.clone();
         }
         let grade = taken(&self.decision, answer).map(|taken| {
             let grade = self.decision.grade(&taken);
-            (grade.standing, grade.per_cent)
+            Judged {
+                standing: grade.standing,
+                per_cent: grade.per_cent,
+                taken: self.taken(answer),
+                said: self.said(answer),
+            }
         });
         // Hardly two mixes are alike, and each takes much room.
         if self.grades.len() < GRADED && !matches!(answer, Answer::Mixed(_)) {
-            self.grades.insert(answer.clone(), grade);
+            self.grades.insert(answer.clone(), grade.clone());
         }
         grade
     }
@@ -138,9 +157,9 @@ impl Asked {
     }
 
     /// What of the options an answer took, by their places.
-    fn taken(&self, answer: &Answer) -> Vec<u16> {
+    fn taken(&self, answer: &Answer) -> Rc<[u16]> {
         if let Answer::Options(places) = answer {
-            return places.clone();
+            return places.as_slice().into();
         }
         let ids = taken(&self.decision, answer).unwrap_or_default();
         let place = |id: &String| {
@@ -209,13 +228,13 @@ impl Grader for CaseGrader {
     fn grade(&self, task: &TaskId, draw: Draw, response: &Response) -> Option<Graded> {
         self.with(&task.task, draw.seed, |asked| {
             let asked = asked.get_mut(usize::from(task.part))?;
-            let (standing, per_cent) = asked.grade(&response.answer)?;
+            let judged = asked.grade(&response.answer)?;
             Some(Graded {
                 item: asked.item.clone(),
-                standing,
-                per_cent,
-                taken: asked.taken(&response.answer),
-                said: asked.said(&response.answer),
+                standing: judged.standing,
+                per_cent: judged.per_cent,
+                taken: judged.taken,
+                said: judged.said,
             })
         })
     }

@@ -188,7 +188,7 @@ impl Grader for MixGrader {
             item: Rc::new(item),
             standing: verdict.as_ref().map_or(Standing::Wrong, |it| it.standing),
             per_cent: verdict.as_ref().map_or(0, |it| it.marks),
-            taken,
+            taken: taken.into(),
             said: verdict.map(|it| it.cause.into()),
         })
     }

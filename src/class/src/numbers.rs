@@ -100,7 +100,7 @@ impl Grader for NumberGrader {
                 Standing::Wrong
             },
             per_cent: if right { 100 } else { 0 },
-            taken,
+            taken: taken.into(),
             said: typed.map(Into::into),
         })
     }

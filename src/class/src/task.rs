@@ -233,8 +233,9 @@ pub struct Graded {
     pub standing: Standing,
     /// Marks out of 100.
     pub per_cent: u8,
-    /// What of the offered was taken, by its places, in the order in which it was taken.
-    pub taken: Vec<u16>,
+    /// What of the offered was taken, by its places, in the order in which it was
+    /// taken. A class gives the same answers again and again: they share it.
+    pub taken: Rc<[u16]>,
     /// The answer in words, where it is no choice among the offered.
     pub said: Option<Rc<str>>,
 }

@@ -4,6 +4,7 @@ use super::HandIn;
 use crate::assignment::{Assignment, Seat, Slot};
 use crate::task::{Answer, Graded, Grader, Item, Offered, Places, Response, TaskId, Way};
 use clinic::standing::Standing;
+use std::borrow::Cow;
 use std::collections::HashMap;
 use std::rc::Rc;
 
@@ -40,12 +41,18 @@ pub enum Taken {
 }
 
 impl Taken {
-    fn of(places: Vec<u16>) -> Self {
-        match places[..] {
-            [] => Self::None,
-            [one] => Self::One(one),
-            _ => Self::Several(places.into()),
-        }
+    /// Of places, of which there are so many at the most.
+    fn of(mut places: impl Iterator<Item = u16>, most: usize) -> Self {
+        let Some(first) = places.next() else {
+            return Self::None;
+        };
+        let Some(second) = places.next() else {
+            return Self::One(first);
+        };
+        let mut all = Vec::with_capacity(most);
+        all.extend([first, second]);
+        all.extend(places);
+        Self::Several(all.into())
     }
 
     /// The places.
@@ -196,14 +203,14 @@ impl Table {
         let places = self.places(at, &graded.item)?;
         let blank = response.answer == Answer::Blank;
         let taken = &graded.taken[..];
-        let placed = |numbers: &[u16]| {
-            let place = |&number: &u16| places.get(usize::from(number)).copied();
-            Taken::of(numbers.iter().filter_map(place).collect())
-        };
-        let wrongly = if blank {
-            Vec::new()
-        } else {
-            wrongly(&graded.item, taken)
+        let placed = |number: u16| places.get(usize::from(number)).copied();
+        let wrongly = match (blank, graded.item.one) {
+            (true, _) => Taken::None,
+            (false, true) => Taken::of(slips(&graded.item, taken).filter_map(placed), taken.len()),
+            (false, false) => Taken::of(
+                wrongly(&graded.item, taken).filter_map(placed),
+                places.len(),
+            ),
         };
         Some(Cell {
             column: number,
@@ -213,8 +220,8 @@ impl Table {
                 Mark::Judged(graded.standing)
             },
             per_cent: graded.per_cent,
-            taken: placed(taken),
-            wrongly: placed(&wrongly),
+            taken: Taken::of(taken.iter().copied().filter_map(placed), taken.len()),
+            wrongly,
             seconds: response.seconds,
             said: graded.said.clone(),
         })
@@ -285,36 +292,44 @@ impl Column {
     }
 }
 
-/// The options that were taken or left out though that is wrong or worse.
-/// Where one option is the whole answer, leaving the others out is no fault.
-fn wrongly(item: &Item, taken: &[u16]) -> Vec<u16> {
-    item.offered
-        .iter()
-        .zip(0..)
-        .filter(|(offered, number)| {
-            if taken.contains(number) {
-                offered.standing >= Standing::Wrong
-            } else {
-                !item.one && offered.left_out >= Standing::Wrong
-            }
-        })
-        .map(|(_, number)| number)
-        .collect()
+/// The options that were taken though that is wrong or worse. Where one option is
+/// the whole answer, leaving the others out is no fault.
+fn slips(item: &Item, taken: &[u16]) -> impl Iterator<Item = u16> {
+    let is_wrong = |number: &u16| {
+        let offered = item.offered.get(usize::from(*number));
+        offered.is_some_and(|it| it.standing >= Standing::Wrong)
+    };
+    taken.iter().copied().filter(is_wrong)
 }
 
-type Judged = (u16, Graded, Response);
+/// The options that were taken or left out though that is wrong or worse, in the
+/// order in which they were offered.
+fn wrongly(item: &Item, taken: &[u16]) -> impl Iterator<Item = u16> {
+    let all = item.offered.iter().zip(0..);
+    let wrong = all.filter(|(offered, number)| {
+        let standing = if taken.contains(number) {
+            offered.standing
+        } else {
+            offered.left_out
+        };
+        standing >= Standing::Wrong
+    });
+    wrong.map(|(_, number)| number)
+}
+
+type Judged<'h> = (u16, Graded, Cow<'h, Response>);
 
 /// Every part of every task, with its response; a part without one is blank.
-fn graded(
+fn graded<'h>(
     assignment: &Assignment,
     slots: &[Slot],
-    hand_in: &HandIn,
+    hand_in: &'h HandIn,
     grader: &(impl Grader + ?Sized),
-) -> Option<Vec<Judged>> {
+) -> Option<Vec<Judged<'h>>> {
     if hand_in.responses.len() > slots.len() {
         return None;
     }
-    let mut all = Vec::new();
+    let mut all = Vec::with_capacity(hand_in.responses.iter().map(Vec::len).sum());
     for slot in slots {
         let draw = assignment.draw(hand_in.seat, slot);
         let given = hand_in.responses.get(usize::from(slot.place));
@@ -324,7 +339,8 @@ fn graded(
             return None;
         }
         for part in 0..parts {
-            let response = given.get(usize::from(part)).cloned().unwrap_or_default();
+            let response = given.get(usize::from(part));
+            let response = response.map_or_else(Cow::default, Cow::Borrowed);
             let task = TaskId {
                 task: slot.task.clone(),
                 part,

@@ -91,7 +91,7 @@ pub fn graded(question: &Question, named: Named, alike: bool, answer: Option<&An
         }),
         standing: standing(verdict.as_ref()),
         per_cent: verdict.map_or(0, |it| it.per_cent),
-        taken,
+        taken: taken.into(),
         said,
     }
 }

@@ -80,7 +80,7 @@ impl Grader for Key {
             item: item.clone(),
             standing,
             per_cent: standing.per_cent(),
-            taken,
+            taken: taken.into(),
             said: None,
         })
     }

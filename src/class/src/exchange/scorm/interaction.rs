@@ -182,7 +182,7 @@ mod tests {
             }),
             standing: Standing::Wrong,
             per_cent: 0,
-            taken: vec![1],
+            taken: [1].into(),
             said: Some("36 mg".into()),
         };
         let response = Response {
