@@ -53,7 +53,7 @@ fn Typed(assignment: Assignment) -> impl IntoView {
     match assignment.typed(&bank()) {
         Some(code) => view! {
             <p>
-                "Or typed under Today, Assignments: " <strong class="dk-code" data-test="typed">{code}</strong>
+                "Or typed under Today, Assignments: " <strong class="dk-code" data-test="typed">{groups(&code)}</strong>
             </p>
         }
         .into_any(),
@@ -64,4 +64,10 @@ fn Typed(assignment: Assignment) -> impl IntoView {
         }
         .into_any(),
     }
+}
+
+/// A code that can be typed, which may go on in a new line after each group only.
+fn groups(code: &str) -> impl IntoView + use<> {
+    let each = code.split_inclusive('-').map(str::to_owned);
+    each.map(|group| view! { {group} <wbr /> }).collect_view()
 }

@@ -1,5 +1,6 @@
 //! The sheet that is printed and pinned up.
 
+use super::groups;
 use crate::{
     assignments::{self, Symbol, bank},
     browser::handing,
@@ -25,7 +26,7 @@ pub fn Sheet(
         .map(|says| view! { <li>{says}</li> })
         .collect();
     let typed = assignment.typed(&bank()).map(|code| {
-        view! { <p>"Or type this under Today, Assignments: " <strong class="dk-code">{code}</strong></p> }
+        view! { <p>"Or type this under Today, Assignments: " <strong class="dk-code">{groups(&code)}</strong></p> }
     });
     view! {
         <section class="dk-sheet" data-test="sheet" aria-label="The sheet">
