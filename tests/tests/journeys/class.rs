@@ -7,15 +7,12 @@ use class::{
     cases::{self, CaseGrader},
     handin::{HandIn, Inbox, Outcome},
     report::{Report, Tries},
-    task::{Response, Task},
+    task::Task,
 };
-use clinic::{
-    Clinic,
-    case::{Case, Form},
-};
+use clinic::{Clinic, case::Case};
 use serde_json::json;
 use trayward_tests::browser::{Look, Page, Site, hook};
-use trayward_tests::class::bank;
+use trayward_tests::class::{asked, bank, hand_in as made};
 
 use crate::visit::{By, clinic, play_from};
 
@@ -73,35 +70,10 @@ pub fn drawn(clinic: &Clinic, set: &Assignment, seat: u16) -> Result<Case> {
 /// What a seat hands in whose answers are best in some decisions and poor in
 /// others, by a rule of its own: better seats fail fewer.
 fn hand_in(clinic: &Clinic, set: &Assignment, seat: u16) -> Result<HandIn> {
-    let case = drawn(clinic, set, seat)?;
-    let responses = case.decisions.iter().zip(0_u16..).map(|(decision, at)| {
-        let slips = (at * 7 + seat * 3) % 30 >= seat + 4;
-        let best = decision.best_answer();
-        let taken = match (slips, &decision.form) {
-            (true, Form::One) => decision
-                .choices
-                .iter()
-                .map(|choice| choice.id.clone())
-                .find(|id| !best.contains(id))
-                .into_iter()
-                .collect(),
-            (true, _) => best.iter().take(best.len() / 2).cloned().collect(),
-            _ => best,
-        };
-        Response {
-            answer: cases::answer(decision, &taken),
-            seconds: 20 + u32::from(at),
-            hinted: false,
-        }
-    });
-    Ok(HandIn {
-        bank: set.bank,
-        assignment: set.id(),
-        seat: Seat(seat),
-        attempt: 1,
-        finished: 29_000_000 + u32::from(seat),
-        responses: vec![responses.collect()],
-    })
+    let asked = asked(clinic, set, Seat(seat))?;
+    let known = usize::from(seat);
+    let slips = |_, at: usize| (at * 7 + known * 3) % 30 >= known + 4;
+    Ok(made(set, &asked, Seat(seat), slips))
 }
 
 /// Two letters of a code swapped, at a place that makes a difference.

@@ -16,8 +16,7 @@ pub fn BackToAssignment(
     #[prop(optional)]
     quiet: bool,
 ) -> impl IntoView {
-    let found = sitting.and_then(|id| log().look(|events| folds::assigned(events, id)));
-    found.map(|(id, title)| {
+    assignment_of(sitting).map(|(id, title)| {
         let class = if quiet {
             "button button-quiet"
         } else {
@@ -37,9 +36,13 @@ pub fn BackToAssignment(
 /// What a screen of a sitting belongs to: the assignment that it is a task of, or
 /// else the place that is named. Its label, and the fragment that leads there.
 pub fn belongs_to(sitting: Option<SittingId>, label: &str, place: &Place) -> (String, String) {
-    let found = sitting.and_then(|id| log().look(|events| folds::assigned(events, id)));
-    match found {
+    match assignment_of(sitting) {
         Some((id, title)) => (title, Place::Class(ClassPlace::Assignment(id)).fragment()),
         None => (label.to_owned(), place.fragment()),
     }
+}
+
+/// The id and the title of the assignment that a sitting is a task of.
+fn assignment_of(sitting: Option<SittingId>) -> Option<(String, String)> {
+    log().look(|events| folds::assigned(events, sitting?))
 }

@@ -34,6 +34,9 @@ use crate::wire::{
 /// - 3: further tasks
 const VERSION: u8 = 3;
 
+/// The version that came with further tasks.
+const FURTHER: u8 = 3;
+
 /// The letters of a code of one task, with the check symbol.
 const LETTERS: usize = 25;
 
@@ -58,8 +61,8 @@ impl Assignment {
             return None;
         }
         let version = match further {
-            [] => version(kind),
-            _ => 3,
+            [] => since(kind),
+            _ => FURTHER,
         };
         let mut writer = Writer::default();
         writer
@@ -151,8 +154,8 @@ impl Assignment {
     }
 }
 
-/// The version that knows a kind of task.
-fn version(kind: u8) -> u8 {
+/// The version that came with a kind of task.
+fn since(kind: u8) -> u8 {
     if kind < 5 { 1 } else { 2 }
 }
 
@@ -210,7 +213,7 @@ fn read(version: u8, first: u8, mut reader: Reader<'_>, bank: &Bank) -> Option<A
     let due = Some(reader.two()?).filter(|&day| day > 0).map(Day);
     let flags = reader.byte()?;
     let title = reader.byte()?;
-    while version >= 3 && !reader.0.is_empty() {
+    while version >= FURTHER && !reader.0.is_empty() {
         let kind = reader.byte()?;
         sets.push(set(version, kind, &mut reader, bank)?);
     }
@@ -230,12 +233,12 @@ fn read(version: u8, first: u8, mut reader: Reader<'_>, bank: &Bank) -> Option<A
 }
 
 /// A task of a kind that a version knows, and how often it is set.
-fn set(code: u8, kind: u8, reader: &mut Reader<'_>, bank: &Bank) -> Option<Set> {
+fn set(version: u8, kind: u8, reader: &mut Reader<'_>, bank: &Bank) -> Option<Set> {
     let place = usize::from(reader.byte()?);
     let times = reader.byte()?;
     let name = |names: &[String]| names.get(place).cloned();
     let task = match kind {
-        _ if version(kind) > code => return None,
+        _ if since(kind) > version => return None,
         0 => Task::Form {
             blueprint: name(&bank.blueprints)?,
             questions: u16::from(times),

@@ -42,19 +42,16 @@ pub fn link(program: Program, fetching: &str) -> Result<Linked> {
         wasm: _,
     } = program;
     let (fetches, placed) = place(parts)?;
+    let instantiate = (
+        "WebAssembly.instantiateStreaming(src, imports)",
+        "src.then((part) => WebAssembly.instantiate(part, imports))",
+    );
     let fetches: Vec<(&str, &str)> = fetches
         .iter()
         .map(|(from, to)| (from.as_str(), to.as_str()))
+        .chain([instantiate])
         .collect();
     let text = fill("the module that loads the parts", &link, &fetches)?;
-    let text = fill(
-        "the module that loads the parts",
-        &text,
-        &[(
-            "WebAssembly.instantiateStreaming(src, imports)",
-            "src.then((part) => WebAssembly.instantiate(part, imports))",
-        )],
-    )?;
     let text = format!("{}{text}", with_shelf(fetching, &placed.shelf)?);
     let both = digest(format!("{glue}{text}").as_bytes());
     let (glue_name, link_name) = (format!("app-{both}.js"), format!("parts-{both}.js"));

@@ -1,11 +1,10 @@
 //! The other ways of an assignment: as a student, on paper, into a calendar.
 
-use super::other_systems::OtherSystems;
+use super::{before_letters, other_systems::OtherSystems};
 use crate::{
     assignments::take_up,
-    browser::{address::Address, clock, files, handing, printer},
+    browser::{address::Address, clock, files, printer},
     log::log,
-    packs,
     parts::announce::announcer,
     place::{ClassPlace, Place},
 };
@@ -39,7 +38,7 @@ pub fn Further(
     let to_calendar = move |_| {
         let made = u64::try_from(clock::now().utc_ms / 1000).unwrap_or(0);
         let text = assignment.with_value(|set| {
-            let link = set.link(&format!("{}{}", handing::base(), packs::set_prefix()));
+            let link = set.link(&before_letters());
             calendar(set, &link, made)
         });
         let kept = text.map(|text| {

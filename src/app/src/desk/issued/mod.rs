@@ -9,6 +9,7 @@ mod sheet;
 use super::way::{TakeAway, of_set};
 use crate::{
     assignments::{Outward, bank},
+    browser::handing,
     packs,
     place::ClassPlace,
 };
@@ -64,6 +65,11 @@ fn Typed(assignment: Assignment) -> impl IntoView {
         }
         .into_any(),
     }
+}
+
+/// What the letters of an assignment stand after in a link to this site.
+fn before_letters() -> String {
+    format!("{}{}", handing::base(), packs::set_prefix())
 }
 
 /// A code that can be typed, which may go on in a new line after each group only.

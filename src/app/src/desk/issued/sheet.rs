@@ -1,11 +1,7 @@
 //! The sheet that is printed and pinned up.
 
-use super::groups;
-use crate::{
-    assignments::{self, Symbol, bank},
-    browser::handing,
-    packs,
-};
+use super::{before_letters, groups};
+use crate::assignments::{self, Symbol, bank};
 use class::{assignment::Assignment, qr};
 use leptos::prelude::*;
 
@@ -15,7 +11,7 @@ pub fn Sheet(
     /// What was set.
     assignment: Assignment,
 ) -> impl IntoView {
-    let prefix = format!("{}{}", handing::base(), packs::set_prefix());
+    let prefix = before_letters();
     let letters = assignment.letters();
     let fits = qr::Symbol::of(&prefix, &letters).is_some();
     let due = assignment

@@ -1,6 +1,6 @@
 //! What to do first: what to teach again, and who needs a talk.
 
-use super::{Worked, competency};
+use super::{Worked, competency, titled};
 use leptos::prelude::*;
 use std::rc::Rc;
 
@@ -14,30 +14,42 @@ pub fn First(
     worked: Rc<Worked>,
 ) -> impl IntoView {
     let report = &worked.report;
-    let topics: Vec<_> = report.topics.iter().take(TOPICS).map(|topic| {
-        let items: Vec<_> = topic.items.iter().filter_map(|again| {
-            let item = report.items.get(again.item)?;
-            let fault = again.fault.as_ref().map(|fault| view! { <p class="dk-fault">{fault.words()}</p> });
-            Some(view! {
-                <li>
-                    {item.name.to_string()} " (task " {item.place + 1} "): " {item.right} " of " {item.asked} " right"
-                    {fault}
+    let topics: Vec<_> = report
+        .topics
+        .iter()
+        .take(TOPICS)
+        .map(|topic| {
+            let items: Vec<_> = topic
+                .items
+                .iter()
+                .filter_map(|again| {
+                    let item = report.items.get(again.item)?;
+                    let fault = again
+                        .fault
+                        .as_ref()
+                        .map(|fault| view! { <p class="dk-fault">{fault.words()}</p> });
+                    Some(view! {
+                        <li>
+                            {titled(item)} ": " {item.right} " of " {item.asked} " right"
+                            {fault}
+                        </li>
+                    })
+                })
+                .collect();
+            let harm = match topic.harmful {
+                0 => String::new(),
+                1 => ", 1 could have hurt somebody".into(),
+                many => format!(", {many} could have hurt somebody"),
+            };
+            view! {
+                <li class="dk-topic">
+                    <h3>{competency(&topic.competency)}</h3>
+                    <p>{topic.right} " of " {topic.asked} " right" {harm} "."</p>
+                    <ul>{items}</ul>
                 </li>
-            })
-        }).collect();
-        let harm = match topic.harmful {
-            0 => String::new(),
-            1 => ", 1 could have hurt somebody".into(),
-            many => format!(", {many} could have hurt somebody"),
-        };
-        view! {
-            <li class="dk-topic">
-                <h3>{competency(&topic.competency)}</h3>
-                <p>{topic.right} " of " {topic.asked} " right" {harm} "."</p>
-                <ul>{items}</ul>
-            </li>
-        }
-    }).collect();
+            }
+        })
+        .collect();
     let talks: Vec<_> = report
         .talks
         .iter()

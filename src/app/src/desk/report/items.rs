@@ -1,6 +1,6 @@
 //! Items: how hard, how far they go with the others, and who takes what.
 
-use super::{Worked, competency, figure, per_cent, with_interval};
+use super::{Worked, competency, figure, per_cent, titled, with_interval};
 use crate::parts::{fold::Fold, more::More};
 use class::report::{Gate, ItemReport, OptionReport};
 use leptos::prelude::*;
@@ -22,6 +22,7 @@ pub fn Items(
         .into_iter()
         .filter(|gate| worked.report.items.iter().any(|item| item.gate == *gate))
         .collect();
+    let none_taken = !worked.report.items.iter().any(tells_options);
     let kept = StoredValue::new_local(worked);
     let rows = move || {
         let shown = shown.get();
@@ -39,7 +40,7 @@ pub fn Items(
         let shown = shown.get();
         kept.with_value(|worked| {
             let items = worked.report.items.iter().take(shown);
-            let with = items.filter(|item| item.gate > Gate::Counts && !item.options.is_empty());
+            let with = items.filter(|item| tells_options(item));
             with.map(options).collect_view()
         })
     };
@@ -77,12 +78,17 @@ pub fn Items(
             <p class="hint">
                 "Difficulty is the share that had it right: the higher, the easier. r is the correlation with the score on the other items that every seat was asked, with its 95 per cent interval."
             </p>
-            <div class="dk-who-takes">
+            <div class="dk-who-takes" hidden=none_taken>
                 <h3>"Who takes what"</h3>
                 {folds}
             </div>
         </section>
     }
+}
+
+/// Whether who takes what means anything.
+fn tells_options(item: &ItemReport) -> bool {
+    item.gate > Gate::Counts && !item.options.is_empty()
 }
 
 fn row(item: &ItemReport) -> impl IntoView + use<> {
@@ -156,7 +162,7 @@ fn options(item: &ItemReport) -> impl IntoView + use<> {
             }
         })
         .collect();
-    let title = format!("{} (task {})", item.name, item.place + 1);
+    let title = titled(item);
     let label = format!("Who takes what: {title}");
     view! {
         <Fold title test="options">

@@ -24,7 +24,7 @@ use crate::{
 use class::{
     assignment::Assignment,
     handin::{SELF_REPORTED, Table},
-    report::{Report, Tries},
+    report::{ItemReport, Report, Tries},
     roster::Roster,
 };
 use leptos::{prelude::*, task::spawn_local};
@@ -196,6 +196,11 @@ pub fn competency(id: &str) -> String {
     let mut all = catalogue().competencies.iter();
     all.find(|it| it.id.as_str() == id)
         .map_or_else(|| id.to_owned(), |it| it.name.clone())
+}
+
+/// The name of an item, with the task that it is of.
+pub fn titled(item: &ItemReport) -> String {
+    format!("{} (task {})", item.name, item.place + 1)
 }
 
 /// A share as per cent, without digits after the point.
