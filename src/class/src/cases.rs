@@ -91,22 +91,13 @@ struct Drawn {
     asked: Vec<Asked>,
 }
 
-/// What came of an answer, as [`Graded`] has it.
-#[derive(Clone, Debug)]
-struct Judged {
-    standing: Standing,
-    per_cent: u8,
-    taken: Rc<[u16]>,
-    said: Option<Rc<str>>,
-}
-
 /// A decision, and what is known of answers to it.
 #[derive(Debug)]
 struct Asked {
     decision: Decision,
     item: Rc<Item>,
     /// What came of what was answered; none for what cannot have been.
-    grades: HashMap<Answer, Option<Judged>>,
+    grades: HashMap<Answer, Option<Graded>>,
 }
 
 impl Asked {
@@ -119,9 +110,10 @@ impl Asked {
     }
 
     /// The grade of an answer; none where it cannot have been given.
-    fn grade(&mut self, answer: &Answer) -> Option<Judged> {
+    fn grade(&mut self, answer: &Answer) -> Option<Graded> {
         if *answer == Answer::Blank {
-            return Some(Judged {
+            return Some(Graded {
+                item: self.item.clone(),
                 standing: Standing::Wrong,
                 per_cent: 0,
                 taken: Rc::default(),
@@ -133,7 +125,8 @@ impl Asked {
         }
         let grade = taken(&self.decision, answer).map(|taken| {
             let grade = self.decision.grade(&taken);
-            Judged {
+            Graded {
+                item: self.item.clone(),
                 standing: grade.standing,
                 per_cent: grade.per_cent,
                 taken: self.taken(answer),
@@ -228,14 +221,7 @@ impl Grader for CaseGrader {
     fn grade(&self, task: &TaskId, draw: Draw, response: &Response) -> Option<Graded> {
         self.with(&task.task, draw.seed, |asked| {
             let asked = asked.get_mut(usize::from(task.part))?;
-            let judged = asked.grade(&response.answer)?;
-            Some(Graded {
-                item: asked.item.clone(),
-                standing: judged.standing,
-                per_cent: judged.per_cent,
-                taken: judged.taken,
-                said: judged.said,
-            })
+            asked.grade(&response.answer)
         })
     }
 }

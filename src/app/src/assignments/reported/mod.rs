@@ -15,10 +15,10 @@ use class::{
     cases,
     exchange::scorm::{Interaction, Kept, MOST_SUSPENDED, Session, Status},
     graders::Graders,
-    handin::HandIn,
+    handin::{HandIn, Mark},
     task::{Answer, Grader, Task, TaskId},
 };
-use clinic::{Clinic, case::Decision, standing::Standing};
+use clinic::{Clinic, case::Decision};
 use leptos::prelude::*;
 use record::{
     Event, SittingId,
@@ -186,9 +186,8 @@ impl Teller {
                 };
                 let response = given.get(usize::from(part)).cloned().unwrap_or_default();
                 let graded = self.graders.grade(&task, draw, &response)?;
-                let fits = matches!(graded.standing, Standing::Right | Standing::Acceptable);
                 asked += 1;
-                right += u32::from(fits);
+                right += u32::from(Mark::Judged(graded.standing).right());
                 let at = (run, slot.place, part);
                 let before = (made.seat.0, made.attempt, slot.place, part);
                 let known = told.answers.contains(&at) || told.before.contains(&before);

@@ -1,8 +1,8 @@
 //! One answer, as a school's system is told of it.
 
 use super::session::{ScormError, span};
+use crate::handin::Mark;
 use crate::task::{Answer, Graded, Places, Response, Way};
-use clinic::standing::Standing;
 
 /// The most letters of an id or an answer.
 const MOST_LETTERS: usize = 255;
@@ -52,7 +52,7 @@ impl Interaction {
         Some(Self {
             id: identifier(&format!("task-{}.{}", task + 1, graded.item.id)),
             said: said(&response.answer, graded)?,
-            right: matches!(graded.standing, Standing::Right | Standing::Acceptable),
+            right: Mark::Judged(graded.standing).right(),
             at,
             seconds: response.seconds,
         })
@@ -166,6 +166,7 @@ fn letter(place: u16) -> Option<char> {
 mod tests {
     use super::*;
     use crate::task::{Item, Offered};
+    use clinic::standing::Standing;
 
     /// What a system is told of an answer: the kind and the response.
     fn told(answer: Answer, way: Way, places: Places) -> Option<(String, String)> {
