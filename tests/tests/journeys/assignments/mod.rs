@@ -64,6 +64,16 @@ impl Taught {
             items,
         })
     }
+
+    /// The questions of a form, as a seed draws and writes them.
+    pub fn form(&self, blueprint: &str, questions: u16, seed: u64) -> Result<Vec<Question>> {
+        let bank = forms::bank(&self.items, blueprint).context("no blueprint")?;
+        let ids = forms::drawn(&bank, questions, seed).map_err(anyhow::Error::msg)?;
+        let code = forms::code(seed);
+        let all = ids.iter().map(|id| forms::write(&self.written, &code, id));
+        let all: Option<_> = all.collect();
+        all.context("a question is missing")
+    }
 }
 
 /// Waits for what needs all questions; a slow machine needs longer than one
@@ -177,14 +187,8 @@ async fn task(page: &Page, by: By, taught: &Taught, set: &Assignment, slot: &Slo
             blueprint,
             questions,
         } => {
-            let bank = forms::bank(&taught.items, blueprint).context("no blueprint")?;
-            let ids = forms::drawn(&bank, *questions, draw.seed).map_err(anyhow::Error::msg)?;
-            let code = forms::code(draw.seed);
-            let all = ids
-                .iter()
-                .map(|id| forms::write(&taught.written, &code, id));
-            let all: Option<Vec<Question>> = all.collect();
-            kinds::form(page, by, &all.context("a question is missing")?).await
+            let all = taught.form(blueprint, *questions, draw.seed)?;
+            kinds::form(page, by, &all).await
         }
     }
 }

@@ -85,15 +85,9 @@ fn kept(taught: &Taught, set: &Assignment, slot: &Slot) -> Result<Vec<Response>>
             blueprint,
             questions,
         } => {
-            let bank = forms::bank(&taught.items, blueprint).context("no blueprint")?;
-            let ids = forms::drawn(&bank, *questions, draw.seed).map_err(anyhow::Error::msg)?;
-            let code = forms::code(draw.seed);
-            let one = |id: &String| {
-                let question = forms::write(&taught.written, &code, id)?;
-                Some(response(best(&question), false))
-            };
-            let all: Option<Vec<Response>> = ids.iter().map(one).collect();
-            all.context("a question is missing")?
+            let all = taught.form(blueprint, *questions, draw.seed)?;
+            let all = all.iter().map(|it| response(best(it), false));
+            all.collect()
         }
         Task::Case(_) | Task::Reading => Vec::new(),
     })
