@@ -175,7 +175,8 @@ fn Shown(worked: Rc<Worked>) -> impl IntoView {
             }
         ),
         many => format!(
-            "{many} seats have handed in; {passed} pass at {} per cent.",
+            "{many} seats have handed in; {passed} {} at {} per cent.",
+            if passed == 1 { "passes" } else { "pass" },
             report.pass_mark
         ),
     };
